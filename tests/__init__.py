@@ -1,0 +1,1 @@
+"""The tests mirror the package; tests/outside/ holds the checks against published sources."""

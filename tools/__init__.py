@@ -1,0 +1,1 @@
+"""What sets the project up and keeps it in order; none of it is part of the product."""
