@@ -1,0 +1,96 @@
+"""Exact lengths, areas, angles, weights and money: reading them, reckoning with them, writing them.
+
+Nothing here is a float. A value is rounded once, when it is written, and the rounding can be stated.
+"""
+
+from scantling.measure.display import Display, round_to_total
+from scantling.measure.irrational import arc_sine, arc_tangent, cosine, diagonal, root, sine, tangent
+from scantling.measure.plain import Angle, Money, Weight
+from scantling.measure.quantity import Number, Way, round_number
+from scantling.measure.reading import (
+    LongUnit,
+    read_angle,
+    read_area,
+    read_length,
+    read_money,
+    read_number,
+    read_weight,
+)
+from scantling.measure.rounding import Rounded, System
+from scantling.measure.scan import SPACES, UNIT_WORDS, Scanned, scan_amount
+from scantling.measure.space import MM_PER_INCH, Area, Length, Volume
+from scantling.measure.trade import (
+    board_feet,
+    board_feet_hardwood,
+    board_feet_nominal,
+    linear_feet,
+    surface_measure,
+)
+from scantling.measure.writing import (
+    round_length,
+    saw_setting,
+    write_angle,
+    write_area,
+    write_board_feet,
+    write_decimal,
+    write_fraction,
+    write_length,
+    write_linear,
+    write_money,
+    write_number,
+    write_volume,
+    write_weight,
+)
+
+__all__ = [
+    "MM_PER_INCH",
+    "SPACES",
+    "UNIT_WORDS",
+    "Angle",
+    "Area",
+    "Display",
+    "Length",
+    "LongUnit",
+    "Money",
+    "Number",
+    "Rounded",
+    "Scanned",
+    "System",
+    "Volume",
+    "Way",
+    "Weight",
+    "arc_sine",
+    "arc_tangent",
+    "board_feet",
+    "board_feet_hardwood",
+    "board_feet_nominal",
+    "cosine",
+    "diagonal",
+    "linear_feet",
+    "read_angle",
+    "read_area",
+    "read_length",
+    "read_money",
+    "read_number",
+    "read_weight",
+    "root",
+    "round_length",
+    "round_number",
+    "round_to_total",
+    "saw_setting",
+    "scan_amount",
+    "sine",
+    "surface_measure",
+    "tangent",
+    "write_angle",
+    "write_area",
+    "write_board_feet",
+    "write_decimal",
+    "write_fraction",
+    "write_length",
+    "write_linear",
+    "write_money",
+    "write_number",
+    "write_volume",
+    "write_weight",
+]
