@@ -1,4 +1,4 @@
-"""Fixtures that tests of every room share: a browser, a served folder, work done once for all test processes."""
+"""Fixtures that tests of every room share: a browser, a served folder, work done once for all processes."""
 
 from __future__ import annotations
 
@@ -90,8 +90,8 @@ def serve_folder() -> Iterator[Callable[..., Serving]]:
 def once(tmp_path_factory, worker_id) -> Callable[[str, Callable[[Path], object]], Path]:
     """Return a function that fills a folder once for all test processes.
 
-    `once("site", make)` calls `make(folder)` in the first process that asks; the others wait for it and get the
-    same folder. They must not change what is in it. If `make` raises, the next that asks tries again.
+    `once("site", make)` calls `make(folder)` in the first process that asks; the others wait for it and get
+    the same folder. They must not change what is in it. If `make` raises, the next that asks tries again.
     """
     shared = tmp_path_factory.getbasetemp()
     if worker_id != "master":

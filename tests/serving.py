@@ -7,6 +7,7 @@ from functools import partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from types import TracebackType
+from typing import Self
 from urllib.parse import urlsplit
 
 
@@ -33,7 +34,7 @@ class Serving:
         """The path of every request so far."""
         self._server.asked = self.asked  # type: ignore[attr-defined]
 
-    def __enter__(self) -> Serving:
+    def __enter__(self) -> Self:
         self._thread.start()
         return self
 

@@ -10,6 +10,7 @@ import pytest
 
 @pytest.fixture
 def folder(tmp_path):
+    """Return a tiny site: a page, a script, a file of compiled code."""
     (tmp_path / "index.html").write_text(
         "<!doctype html><html lang=en><link rel=icon href=data:,><title>Bench</title>"
         "<script type=module src=move.js></script><p id=p>still</p>"

@@ -1,0 +1,1 @@
+"""Every number that the product computes, against something that nobody here wrote."""
