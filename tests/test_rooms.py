@@ -96,7 +96,7 @@ def files(room: str) -> list[Path]:
 
 
 def calls(tree: ast.AST) -> Iterator[tuple[int, str]]:
-    """Yield line and name of every call of a plain name, `__hash__` methods left out: there `hash` belongs."""
+    """Yield line and name of every call of a plain name; in `__hash__` methods `hash` is at home."""
     for node in ast.iter_child_nodes(tree):
         if isinstance(node, ast.FunctionDef) and node.name == "__hash__":
             continue

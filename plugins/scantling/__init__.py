@@ -1,0 +1,1 @@
+"""scantling: free, printable, resizable plans for home-workshop furniture."""
