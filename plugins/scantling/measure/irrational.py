@@ -79,10 +79,10 @@ def arc_sine(number: Number) -> Angle:
     Raises:
         Faulty: for a number outside -1 to 1.
     """
-    if abs(number) > 1:
+    if not -1 <= number <= 1:
         raise Faulty([Fault("no-angle", "no angle has a sine above 1 or below -1")])
-    if abs(number) == 1:
-        return Angle(90 * int(number))
+    if number in {-1, 1}:
+        return Angle(90 * number)
     beside = _root(_fixed(1 - Fraction(number) ** 2))
     return _degrees(_arc_tangent(Fraction(_fixed(number), beside)))
 

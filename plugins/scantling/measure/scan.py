@@ -175,6 +175,6 @@ def _scan_inches(text: str, at: int) -> tuple[Length, int] | None:
     joined = begin == at and text[at : at + 1] in _HYPHENS and text[at - 1] in _FOOT_MARKS
     number = scan_number(text, begin + joined)
     unit = scan_unit(text, number.end) if number else None
-    if number is None or unit is None or unit[0] != INCH or (joined and number.hyphen):
+    if number is None or unit is None or unit[0] != INCH:
         return None
     return INCH * number.value, unit[1]

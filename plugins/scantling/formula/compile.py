@@ -1,0 +1,186 @@
+"""Turning the tree of a formula into functions that reckon it quickly, many times."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from fractions import Fraction
+from typing import Any, NoReturn
+
+from scantling.fault import Fault, Faulty, Place
+from scantling.formula.function import FUNCTIONS
+from scantling.formula.reckon import divided, equal, minus, multiplied, ordered, plus
+from scantling.formula.tree import Call, Chain, Choice, Comparison, Literal, Name, Node, Prefix, Step
+from scantling.formula.value import Scope, Value, name_of
+
+Run = Callable[[Scope], Value]
+_SUMS: dict[str, Callable[[Any, Any], Value]] = {"+": plus, "-": minus, "*": multiplied, "/": divided}
+
+
+def compiled(node: Node) -> Run:
+    """Return a function from a scope to the worth of `node`.
+
+    It raises `KeyError` for a name that the scope lacks, and `Faulty` for what cannot be reckoned.
+    """
+    return _COMPILERS[type(node)](node)
+
+
+def _literal(node: Literal) -> Run:
+    value = node.value
+    return lambda _: value
+
+
+def _name(node: Name) -> Run:
+    name = node.name
+    return lambda scope: scope[name]
+
+
+def _chain(node: Chain) -> Run:
+    if node.steps[0].operator in {"and", "or"}:
+        return _logic(node)
+    first = compiled(node.first)
+    if len(node.steps) == 1:
+        return _single(node, first, node.steps[0])
+    steps = [(_SUMS[step.operator], compiled(step.operand), step) for step in node.steps]
+
+    def run(scope: Scope) -> Value:
+        value = first(scope)
+        for reckon, operand, step in steps:
+            other = operand(scope)
+            try:
+                value = reckon(value, other)
+            except Faulty as faulty:
+                _misfit(faulty, node, step, value)
+        return value
+
+    return run
+
+
+def _single(node: Chain, first: Run, step: Step) -> Run:
+    reckon, second = _SUMS[step.operator], compiled(step.operand)
+
+    def run(scope: Scope) -> Value:
+        value, other = first(scope), second(scope)
+        try:
+            return reckon(value, other)
+        except Faulty as faulty:
+            _misfit(faulty, node, step, value)
+
+    return run
+
+
+def _misfit(faulty: Faulty, node: Chain, step: Step, left: Value) -> NoReturn:
+    """Place the fault of one step: at the number without a unit or the zero, else at the whole sum."""
+    start, end = node.start, step.end
+    if faulty.faults[0].code == "divided-by-zero":
+        start = step.operand.start
+    elif "has no unit" in faulty.faults[0].help:
+        bare_left = isinstance(left, Fraction) and isinstance(node.first, Literal) and step is node.steps[0]
+        if bare_left:
+            end = node.first.end
+        elif isinstance(step.operand, Literal) and isinstance(step.operand.value, Fraction):
+            start = step.operand.start
+    _place(faulty, start, end)
+
+
+def _logic(node: Chain) -> Run:
+    runs = [(_yes_or_no(part), part) for part in (node.first, *(step.operand for step in node.steps))]
+    stop = node.steps[0].operator == "or"
+
+    def run(scope: Scope) -> Value:
+        return next((stop for part, _ in runs if part(scope) is stop), not stop)
+
+    return run
+
+
+def _yes_or_no(node: Node) -> Callable[[Scope], bool]:
+    inner = compiled(node)
+
+    def run(scope: Scope) -> bool:
+        value = inner(scope)
+        if value is True or value is False:
+            return value
+        message = f"yes or no is wanted here; this is {name_of(value)}"
+        raise Faulty(
+            [
+                Fault(
+                    "wrong-kind",
+                    message,
+                    Place(start=node.start, end=node.end),
+                    "compare it, as in width > 48 in",
+                )
+            ]
+        )
+
+    return run
+
+
+def _comparison(node: Comparison) -> Run:
+    left, right, operator = compiled(node.left), compiled(node.right), node.operator
+    alike = operator in {"=", "is"}
+
+    def run(scope: Scope) -> Value:
+        one, other = left(scope), right(scope)
+        try:
+            if operator in {"=", "≠", "is", "is not"}:
+                return equal(one, other) is alike
+            return ordered(operator, one, other)
+        except Faulty as faulty:
+            _place(faulty, node.start, node.end)
+
+    return run
+
+
+def _prefix(node: Prefix) -> Run:
+    if node.operator == "not":
+        wanted = _yes_or_no(node.operand)
+        return lambda scope: not wanted(scope)
+    inner, negative = compiled(node.operand), node.operator == "-"
+
+    def run(scope: Scope) -> Value:
+        value = inner(scope)
+        if isinstance(value, (bool, str)):
+            message = f"{name_of(value)} cannot have a '{node.operator}' before it"
+            raise Faulty([Fault("wrong-kind", message, Place(start=node.start, end=node.end))])
+        return -value if negative else value
+
+    return run
+
+
+def _choice(node: Choice) -> Run:
+    condition, then, otherwise = _yes_or_no(node.condition), compiled(node.then), compiled(node.otherwise)
+    return lambda scope: then(scope) if condition(scope) else otherwise(scope)
+
+
+def _call(node: Call) -> Run:
+    reckon = FUNCTIONS[node.function].reckon
+    arguments = [compiled(argument) for argument in node.arguments]
+
+    def run(scope: Scope) -> Value:
+        values = [argument(scope) for argument in arguments]
+        try:
+            return reckon(*values)
+        except Faulty as faulty:
+            _place(faulty, node.start, node.end)
+
+    return run
+
+
+def _place(faulty: Faulty, start: int, end: int) -> NoReturn:
+    """Raise the faults again, those without a place put at the characters given."""
+    place = Place(start=start, end=end)
+    placed = [
+        fault if fault.place.start is not None else replace(fault, place=place) for fault in faulty.faults
+    ]
+    raise Faulty(placed) from None
+
+
+_COMPILERS: dict[type, Callable[[Any], Run]] = {
+    Literal: _literal,
+    Name: _name,
+    Chain: _chain,
+    Comparison: _comparison,
+    Prefix: _prefix,
+    Choice: _choice,
+    Call: _call,
+}

@@ -1,0 +1,256 @@
+"""Reading the tokens of a formula into a tree.
+
+Precedence climbing: each call holds one operator's rank, so a formula without brackets needs only a few
+calls, and both the calls and the brackets are counted.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from scantling.fault import did_you_mean
+from scantling.formula.function import FUNCTIONS
+from scantling.formula.token import Kind, Token, complain, tokens_of
+from scantling.formula.tree import Call, Chain, Choice, Comparison, Literal, Name, Node, Prefix, Step
+from scantling.measure import UNIT_WORDS
+
+LONGEST_FORMULA = 2_000
+DEEPEST_BRACKETS = 60
+_DEEPEST_CALLS = 200
+
+_COMPARISON = 4
+_RANKS: Mapping[str, int] = {
+    "or": 1,
+    "and": 2,
+    **dict.fromkeys(("<", "<=", ">", ">=", "=", "≠", "is"), _COMPARISON),
+    **dict.fromkeys(("+", "-"), 5),
+    **dict.fromkeys(("*", "/"), 6),
+}
+_NOT, _MINUS = 3, 7
+
+
+def tree_of(text: str) -> Node:
+    """Return the tree of a formula.
+
+    Raises:
+        Faulty: at the first thing that cannot be read.
+    """
+    if len(text) > LONGEST_FORMULA:
+        message = f"a formula has at most {LONGEST_FORMULA:,} characters; this has {len(text):,}"
+        complain("too-long", message, LONGEST_FORMULA, len(text), "give a part of it a name of its own")
+    if not text.strip():
+        complain("empty", "nothing is written here; a formula is wanted", 0, len(text))
+    parser = _Parser(text)
+    tree = parser.expression(0)
+    parser.expect_end()
+    return tree
+
+
+class _Parser:
+    """Walks along the tokens of one formula."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.tokens = tokens_of(text)
+        self.at = 0
+        self.calls = 0
+        self.brackets = 0
+
+    @property
+    def here(self) -> Token:
+        return self.tokens[self.at]
+
+    def take(self) -> Token:
+        token = self.tokens[self.at]
+        self.at += 1
+        return token
+
+    def is_next(self, *texts: str) -> bool:
+        return self.here.kind in {Kind.SIGN, Kind.KEYWORD} and self.here.text in texts
+
+    def expression(self, rank: int) -> Node:
+        """Return the longest expression from here whose operators all have at least this rank."""
+        self.calls += 1
+        if self.calls > _DEEPEST_CALLS:
+            self._too_deep(self.here)
+        left = self._operand()
+        while self.here.kind in {Kind.SIGN, Kind.KEYWORD} and _RANKS.get(self.here.text, -1) >= max(rank, 1):
+            left = self._operation(left)
+        self.calls -= 1
+        return left
+
+    def _operation(self, left: Node) -> Node:
+        sign = self.take()
+        rank = _RANKS[sign.text]
+        if rank == _COMPARISON:
+            return self._comparison(left, sign)
+        right = self.expression(rank + 1)
+        step = Step(sign.start, right.end, sign.text, right)
+        if isinstance(left, Chain) and _RANKS[left.steps[0].operator] == rank:
+            return Chain(left.start, right.end, left.first, (*left.steps, step))
+        return Chain(left.start, right.end, left, (step,))
+
+    def _comparison(self, left: Node, sign: Token) -> Node:
+        operator = sign.text
+        if operator == "is" and self.is_next("not"):
+            self.take()
+            operator = "is not"
+        right = self.expression(_COMPARISON + 1)
+        if _RANKS.get(self.here.text) == _COMPARISON and self.here.kind in {Kind.SIGN, Kind.KEYWORD}:
+            complain(
+                "three-compared",
+                "only two values can be compared at a time",
+                self.here.start,
+                self.here.end,
+                "join two comparisons: a < b and b < c",
+            )
+        return Comparison(left.start, right.end, operator, left, right)
+
+    def _operand(self) -> Node:
+        token = self.take()
+        if token.kind in {Kind.AMOUNT, Kind.TEXT}:
+            return Literal(token.start, token.end, token.value)
+        if token.kind is Kind.NAME:
+            return self._call(token) if self.is_next("(") else Name(token.start, token.end, token.text)
+        if token.text in {"yes", "no"}:
+            return Literal(token.start, token.end, token.text == "yes")
+        if token.text == "(":
+            return self._bracketed(token)
+        if token.text in {"-", "+", "not"} and token.kind is not Kind.END:
+            operand = self.expression(_NOT if token.text == "not" else _MINUS)
+            return Prefix(token.start, operand.end, token.text, operand)
+        if token.text == "if":
+            return self._choice(token)
+        return self._missing(token)
+
+    def _bracketed(self, bracket: Token) -> Node:
+        self._open(bracket)
+        inner = self.expression(0)
+        self._close(bracket)
+        return inner
+
+    def _call(self, name: Token) -> Node:
+        if name.text not in FUNCTIONS:
+            near = did_you_mean(name.text, FUNCTIONS, kind="functions")
+            complain(
+                "unknown-function", f"there is no function called '{name.text}'", name.start, name.end, near
+            )
+        bracket = self.take()
+        self._open(bracket)
+        arguments: list[Node] = []
+        while not self.is_next(")"):
+            arguments.append(self.expression(0))
+            if not self.is_next(","):
+                break
+            self.take()
+        closing = self._close(bracket)
+        _check_arguments(name, arguments, closing)
+        return Call(name.start, closing.end, name.text, tuple(arguments))
+
+    def _choice(self, word: Token) -> Node:
+        condition = self.expression(0)
+        self._keyword("then", word)
+        then = self.expression(0)
+        self._keyword("else", word)
+        otherwise = self.expression(0)
+        return Choice(word.start, otherwise.end, condition, then, otherwise)
+
+    def _keyword(self, keyword: str, word: Token) -> None:
+        if not self.is_next(keyword):
+            self._complain_of_neighbours()
+            complain(
+                "unfinished-if",
+                f"this 'if' has no '{keyword}'",
+                word.start,
+                self.here.start or word.end,
+                "write if width > 60 in then 3 else 2",
+            )
+        self.take()
+
+    def _open(self, bracket: Token) -> None:
+        self.brackets += 1
+        if self.brackets > DEEPEST_BRACKETS:
+            self._too_deep(bracket)
+
+    def _close(self, bracket: Token) -> Token:
+        if not self.is_next(")"):
+            self._complain_of_neighbours()
+            if self.here.kind is not Kind.END:
+                self._left_over()
+            complain(
+                "open-bracket",
+                "this bracket is never closed",
+                bracket.start,
+                bracket.end,
+                "put ) where it ends",
+            )
+        self.brackets -= 1
+        return self.take()
+
+    def expect_end(self) -> None:
+        """Complain about whatever is left over."""
+        if self.here.kind is Kind.END:
+            return
+        self._complain_of_neighbours()
+        if self.here.text == ")":
+            complain(
+                "stray-bracket", "this bracket closes nothing", self.here.start, self.here.end, "take it away"
+            )
+        self._left_over()
+
+    def _left_over(self) -> None:
+        complain(
+            "left-over", f"'{self._written(self.here)}' has no place here", self.here.start, self.here.end
+        )
+
+    def _complain_of_neighbours(self) -> None:
+        """Complain of two values side by side, with no operator between them."""
+        right = self.here
+        begins = right.kind in {Kind.AMOUNT, Kind.NAME, Kind.TEXT} or right.text == "("
+        if not begins or right.kind is Kind.END:
+            return
+        left = self.tokens[self.at - 1]
+        one, other = self._written(left), "(" if right.text == "(" else self._written(right)
+        mend = f"to multiply, write {one} * {other}"
+        if left.kind is Kind.AMOUNT and right.kind is Kind.NAME:
+            unit = did_you_mean(right.text.split()[0], UNIT_WORDS, kind="units")
+            mend = unit if unit.startswith("did") and " one of " not in unit else mend
+        complain(
+            "missing-operator",
+            f"nothing says what to do with '{one}' and '{other}'",
+            left.start,
+            right.end,
+            mend,
+        )
+
+    def _missing(self, token: Token) -> Node:
+        if token.kind is Kind.END:
+            last = self.tokens[max(0, self.at - 2)]
+            complain("unfinished", f"something must follow '{self._written(last)}'", last.start, last.end)
+        what = self._written(token)
+        complain("missing-value", f"a value is missing before '{what}'", token.start, token.end)
+
+    def _too_deep(self, token: Token) -> None:
+        complain(
+            "too-deep",
+            f"brackets are nested more than {DEEPEST_BRACKETS} deep",
+            token.start,
+            max(token.end, token.start + 1),
+            "give an inner part a name of its own",
+        )
+
+    def _written(self, token: Token) -> str:
+        return self.text[token.start : token.end]
+
+
+def _check_arguments(name: Token, arguments: list[Node], closing: Token) -> None:
+    function = FUNCTIONS[name.text]
+    if function.fewest <= len(arguments) <= function.most:
+        return
+    complain(
+        "wrong-arguments",
+        f"'{name.text}' is written {function.pattern}",
+        name.start,
+        closing.end,
+        f"{len(arguments)} values are given here" if len(arguments) != 1 else "one value is given here",
+    )
