@@ -1,0 +1,152 @@
+"""The cutting plan of a whole fitted plan: boards to buy, and what is cut from each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from scantling.cutting.answer import Answer, Board
+from scantling.cutting.order import Order, Wanted, write_order
+from scantling.cutting.solve import solve
+from scantling.cutting.steps import DEFAULT_STEPS
+from scantling.cutting.trimmings import OffcutPiece, cut_trimmings
+from scantling.fault import Fault, Faulty
+from scantling.measure import Length, Money
+from scantling.plan import FittedPart, FittedPlan
+from scantling.shop import Sale, Shop, Stock
+
+
+@dataclass(frozen=True, slots=True)
+class CutPiece:
+    """One blank as it lies on its board."""
+
+    part: FittedPart
+    number: int
+    """Which of the part's blanks, from 1, over all boards."""
+    x: Length
+    y: Length
+    length: Length
+    """Along the board, as it lies."""
+    width: Length
+
+
+@dataclass(frozen=True, slots=True)
+class KeptOffcut:
+    """A rectangle worth keeping."""
+
+    x: Length
+    y: Length
+    length: Length
+    width: Length
+
+
+@dataclass(frozen=True, slots=True)
+class CutBoard:
+    """One board or sheet with what is cut from it."""
+
+    number: int
+    """From 1, among the boards of the same stock."""
+    stock: Stock
+    sale: Sale
+    pieces: tuple[CutPiece, ...]
+    offcuts: tuple[KeptOffcut, ...]
+    raw: Board
+    """The same in units, with the order of cuts."""
+
+    @property
+    def name(self) -> str:
+        """Return how lists and diagrams call it: "2x4 no. 1"."""
+        return f"{self.stock.key} no. {self.number}"
+
+
+@dataclass(frozen=True, slots=True)
+class CuttingPlan:
+    """What to buy and where each part lies on it."""
+
+    boards: tuple[CutBoard, ...]
+    from_offcuts: tuple[OffcutPiece, ...]
+    cost: Money
+    bound: Money
+    """No cutting plan for these parts costs less: proven."""
+    order: Order
+
+    @property
+    def is_proved(self) -> bool:
+        """True if the bound is reached."""
+        return self.cost == self.bound
+
+
+def cut_plan(fitted: FittedPlan, shop: Shop, *, steps: int = DEFAULT_STEPS) -> CuttingPlan:
+    """Return the cheapest cutting plan found for a fitted plan.
+
+    Raises:
+        Faulty: where a part marked as coming from an offcut does not fit and has no other stock,
+            or where parts cannot be cut from what the shop sells.
+    """
+    hosts = {offcut.of for offcut in fitted.offcuts}
+    trimmed = [part for part in fitted.parts if part.part.source.offcut_of in hosts]
+    pieces, left = cut_trimmings(trimmed, fitted.offcuts, shop.kerf)
+    wanted = tuple(_wanted(fitted, trimmed, left))
+    order = write_order(wanted, shop, name=fitted.plan.slug)
+    answer = solve(order.problem, steps=steps)
+    parts = {want.part.id: want.part for want in wanted}
+    return CuttingPlan(
+        boards=tuple(_boards(answer, order, parts)),
+        from_offcuts=pieces,
+        cost=Money(answer.cost),
+        bound=Money(answer.bound),
+        order=order,
+    )
+
+
+def _wanted(fitted: FittedPlan, trimmed: Iterable[FittedPart], left: dict[str, int]) -> Iterator[Wanted]:
+    faults: list[Fault] = []
+    from_trimmings = {part.id for part in trimmed}
+    for part in fitted.parts:
+        count = left.get(part.id, 0) if part.id in from_trimmings else part.count
+        if count == 0:
+            continue
+        stocks = part.part.source.stocks or _stocks_of_host(part, fitted, from_trimmings)
+        if stocks:
+            yield Wanted(part, stocks, count * part.blank.pieces)
+        else:
+            faults.append(_offcut_too_small(part, count))
+    if faults:
+        raise Faulty(faults)
+
+
+def _stocks_of_host(part: FittedPart, fitted: FittedPlan, from_trimmings: set[str]) -> tuple[str, ...]:
+    """Return the stock of the part that leaves the offcut, where that is a rip and not a trimming."""
+    if part.id in from_trimmings:
+        return ()
+    host = fitted.plan.parts[part.part.source.offcut_of]
+    return () if host.glue_up is not None else host.source.stocks
+
+
+def _offcut_too_small(part: FittedPart, count: int) -> Fault:
+    host = part.part.source.offcut_of
+    message = f"{count} of {part.count} '{part.id}' do not fit the offcuts of '{host}'"
+    help_line = "add 'from:' with a stock to buy for those"
+    return Fault("offcut-too-small", message, part.part.place.at("from offcut of"), help_line)
+
+
+def _boards(answer: Answer, order: Order, parts: dict[str, FittedPart]) -> Iterator[CutBoard]:
+    boards_of: dict[str, int] = {}
+    blanks_of: dict[str, int] = {}
+    rank = {sale: index for index, sale in enumerate(order.stocks)}
+    for board in sorted(answer.boards, key=lambda board: rank[board.stock]):
+        stock = order.stocks[board.stock]
+        boards_of[stock.key] = boards_of.get(stock.key, 0) + 1
+        pieces = []
+        for piece in board.pieces:
+            blanks_of[piece.part] = blanks_of.get(piece.part, 0) + 1
+            x, y, length, width = (
+                order.length(units) for units in (piece.x, piece.y, piece.length, piece.width)
+            )
+            pieces.append(CutPiece(parts[piece.part], blanks_of[piece.part], x, y, length, width))
+        offcuts = tuple(
+            KeptOffcut(*(order.length(units) for units in (offcut.x, offcut.y, offcut.length, offcut.width)))
+            for offcut in board.offcuts
+        )
+        sale = next(sale for sale in stock.sales if sale.id == board.stock)
+        yield CutBoard(boards_of[stock.key], stock, sale, tuple(pieces), offcuts, board)

@@ -1,0 +1,93 @@
+"""Taking a value of the right kind out of a formula's result, or saying what is wrong with it."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from scantling.fault import Fault, Place
+from scantling.formula import Value, name_of
+from scantling.measure import Angle, Area, Length, write_length
+
+NOTHING = Length.of_inches(Fraction(0))
+
+
+def as_length(
+    value: Value | None, what: str, place: Place, faults: list[Fault], *, or_zero: bool = False
+) -> Length | None:
+    """Return the value as a length above nothing, or None after adding a fault."""
+    if value is None:
+        return None
+    if not isinstance(value, Length):
+        faults.append(_wrong(value, what, "a length", place, "give every number its unit, like 12 in"))
+        return None
+    if value < NOTHING or (value == NOTHING and not or_zero):
+        shown = write_length(value, denominator=64)
+        faults.append(
+            Fault(
+                "not-positive",
+                f"{what} comes to {shown} at this size",
+                place,
+                "narrow the range of sizes, or mend the formula",
+            )
+        )
+        return None
+    return value
+
+
+def as_count(value: Value | None, what: str, place: Place, faults: list[Fault]) -> int | None:
+    """Return the value as a whole number of at least 0, or None after adding a fault."""
+    if value is None:
+        return None
+    if not isinstance(value, Fraction):
+        faults.append(_wrong(value, what, "a number", place, "write a number without a unit"))
+        return None
+    if value.denominator != 1 or value < 0:
+        help_line = "use floor(...), ceil(...) or another formula that comes to a whole number"
+        faults.append(
+            Fault("not-whole", f"{what} comes to {float_text(value)}, no whole number", place, help_line)
+        )
+        return None
+    return int(value)
+
+
+def as_yes(value: Value | None, what: str, place: Place, faults: list[Fault]) -> bool | None:
+    """Return the value as yes or no, or None after adding a fault."""
+    if value is None or isinstance(value, bool):
+        return value
+    faults.append(_wrong(value, what, "yes or no", place, "compare something, like width > 60 in"))
+    return None
+
+
+def as_angle(value: Value | None, what: str, place: Place, faults: list[Fault]) -> Angle | None:
+    """Return the value as an angle from -90 to 90 degrees, or None after adding a fault."""
+    if value is None:
+        return None
+    if not isinstance(value, Angle):
+        faults.append(_wrong(value, what, "an angle", place, "write it as 45 deg"))
+        return None
+    if not -90 < value.degrees < 90:
+        faults.append(
+            Fault("too-steep", f"{what} is no angle that an end can be cut at", place, "stay under 90 deg")
+        )
+        return None
+    return value
+
+
+def as_area(value: Value | None, what: str, place: Place, faults: list[Fault]) -> Area | None:
+    """Return the value as an area, or None after adding a fault."""
+    if value is None or isinstance(value, Area):
+        return value
+    faults.append(_wrong(value, what, "an area", place, "multiply two lengths, or use surface"))
+    return None
+
+
+def _wrong(value: Value, what: str, expected: str, place: Place, help_line: str) -> Fault:
+    return Fault("wrong-unit", f"{what} is {name_of(value)}, not {expected}", place, help_line)
+
+
+def float_text(value: Fraction) -> str:
+    """Return a number for a message: as a decimal where that is exact, else as a fraction."""
+    whole = value * 1000
+    if whole.denominator == 1:
+        return f"{int(whole) / 1000:g}"
+    return f"{value.numerator}/{value.denominator}"

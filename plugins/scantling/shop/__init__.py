@@ -1,0 +1,29 @@
+"""What can be bought, at what actual size and what price, and the saw's kerf."""
+
+from scantling.shop.forms import HARDWOOD, LUMBER, RULES, SHEET, SHOP, SIZED, WARE
+from scantling.shop.model import Rules, Sale, Shop, Stock, Ware
+from scantling.shop.nominal import actual_size, nominal_size
+from scantling.shop.read import USUAL_RULES, read_shop
+from scantling.shop.woods import WOODS, Wood, wood_named
+
+__all__ = [
+    "HARDWOOD",
+    "LUMBER",
+    "RULES",
+    "SHEET",
+    "SHOP",
+    "SIZED",
+    "USUAL_RULES",
+    "WARE",
+    "WOODS",
+    "Rules",
+    "Sale",
+    "Shop",
+    "Stock",
+    "Ware",
+    "Wood",
+    "actual_size",
+    "nominal_size",
+    "read_shop",
+    "wood_named",
+]
