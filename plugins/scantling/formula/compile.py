@@ -75,11 +75,14 @@ def _misfit(faulty: Faulty, node: Chain, step: Step, left: Value) -> NoReturn:
     if faulty.faults[0].code == "divided-by-zero":
         start = step.operand.start
     elif "has no unit" in faulty.faults[0].help:
-        bare_left = isinstance(left, Fraction) and isinstance(node.first, Literal) and step is node.steps[0]
-        if bare_left:
-            end = node.first.end
-        elif isinstance(step.operand, Literal) and isinstance(step.operand.value, Fraction):
-            start = step.operand.start
+        number = step.operand if not isinstance(left, Fraction) else node.first
+        if isinstance(number, Literal) and (number is step.operand or step is node.steps[0]):
+            start, end = number.start, number.end
+        else:
+            fault = faulty.faults[0]
+            unit = "deg" if fault.help.endswith("deg") else "in"
+            mend = f"to give a number a unit, multiply it by 1 {unit}"
+            faulty = Faulty([replace(fault, help=mend)])
     _place(faulty, start, end)
 
 
@@ -161,7 +164,9 @@ def _call(node: Call) -> Run:
         try:
             return reckon(*values)
         except Faulty as faulty:
-            _place(faulty, node.start, node.end)
+            path = faulty.faults[0].place.path
+            guilty = node.arguments[path[0]] if path and isinstance(path[0], int) else node
+            _place(faulty, guilty.start, guilty.end)
 
     return run
 

@@ -136,12 +136,12 @@ def _number(name: str, value: Value) -> Fraction:
 def _alike(name: str, *values: Value) -> None:
     """Complain unless the values are measures of one kind."""
     first = values[0].__class__
-    for value in values:
+    for i, value in enumerate(values):
         if value.__class__ not in MEASURES:
-            fail("wrong-kind", f"'{name}' takes numbers or measures, not {name_of(value)}")
+            fail("wrong-kind", f"'{name}' takes numbers or measures, not {name_of(value)}", which=i)
         if value.__class__ is not first:
             message = f"'{name}' is given {NAMES[first]} and {name_of(value)}"
-            fail("units-differ", message, unit_mend(values[0], value))
+            fail("units-differ", message, unit_mend(values[0], value), 0 if first is Fraction else i)
 
 
 FUNCTIONS: Mapping[str, Function] = {
@@ -162,3 +162,4 @@ FUNCTIONS: Mapping[str, Function] = {
     "arctan": Function("arctan(rise, run)", "the angle of a slope", 1, 2, _arctan),
     "arcsin": Function("arcsin(number)", "the angle with that sine", 1, 1, _arcsin),
 }
+"""Every function, by the name it is written with."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from scantling.fault import did_you_mean
+from scantling.fault import did_you_mean, nearest
 from scantling.formula.function import FUNCTIONS
 from scantling.formula.token import Kind, Token, complain, tokens_of
 from scantling.formula.tree import Call, Chain, Choice, Comparison, Literal, Name, Node, Prefix, Step
@@ -211,10 +211,9 @@ class _Parser:
             return
         left = self.tokens[self.at - 1]
         one, other = self._written(left), "(" if right.text == "(" else self._written(right)
-        mend = f"to multiply, write {one} * {other}"
+        mend = "to multiply, write * between them" if one == ")" else f"to multiply, write {one} * {other}"
         if left.kind is Kind.AMOUNT and right.kind is Kind.NAME:
-            unit = did_you_mean(right.text.split()[0], UNIT_WORDS, kind="units")
-            mend = unit if unit.startswith("did") and " one of " not in unit else mend
+            mend = _unit_mend(right.text.split()[0], mend)
         complain(
             "missing-operator",
             f"nothing says what to do with '{one}' and '{other}'",
@@ -241,6 +240,13 @@ class _Parser:
 
     def _written(self, token: Token) -> str:
         return self.text[token.start : token.end]
+
+
+def _unit_mend(word: str, multiply: str) -> str:
+    """Return the help for a word after a number: the unit that was meant, if it is near one."""
+    if len(word) > 2 and nearest(word, UNIT_WORDS):
+        return did_you_mean(word, UNIT_WORDS, kind="units")
+    return f"{multiply}; the units are in, ft, mm, cm, m and deg"
 
 
 def _check_arguments(name: Token, arguments: list[Node], closing: Token) -> None:

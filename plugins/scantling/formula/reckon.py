@@ -11,7 +11,7 @@ from fractions import Fraction
 from operator import add, ge, gt, le, lt, sub
 from typing import Any, NoReturn
 
-from scantling.fault import Fault, Faulty
+from scantling.fault import Fault, Faulty, Place
 from scantling.formula.value import Value, describe, name_of
 from scantling.measure import Angle, Area, Length, write_number
 
@@ -30,9 +30,13 @@ _QUOTIENTS = frozenset(
 _ORDERS: dict[str, Callable[[Any, Any], object]] = {"<": lt, "<=": le, ">": gt, ">=": ge}
 
 
-def fail(code: str, message: str, mend: str = "") -> NoReturn:
-    """Raise a fault whose place is not known here."""
-    raise Faulty([Fault(code, message, help=mend)])
+def fail(code: str, message: str, mend: str = "", which: int | None = None) -> NoReturn:
+    """Raise a fault whose characters are not known here.
+
+    Args:
+        which: the position of the value at fault among those that a function was given.
+    """
+    raise Faulty([Fault(code, message, Place(() if which is None else (which,)), mend)])
 
 
 def unit_mend(*values: Value) -> str:

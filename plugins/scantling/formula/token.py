@@ -13,6 +13,7 @@ from scantling.formula.value import Value
 from scantling.measure import SPACES, scan_amount
 
 KEYWORDS = frozenset({"and", "or", "not", "if", "then", "else", "is", "yes", "no"})
+"""Words that mean something to the language, and so cannot be part of a name."""
 _BLANK = SPACES + "\r\n"
 
 _WORD = r"[^\W\d_]\w*"

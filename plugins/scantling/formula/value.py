@@ -10,7 +10,9 @@ from scantling.fault import Fault, Faulty, Place
 from scantling.measure import Angle, Area, Length, write_fraction, write_number
 
 Value = Fraction | Length | Area | Angle | bool | str
+"""A number, a length, an area, an angle, yes or no, or words."""
 Scope = Mapping[str, Value]
+"""The values of names; dotted names are plain keys, as `leg.width`."""
 Wanted = TypeVar("Wanted", Fraction, Length, Area, Angle, bool, str)
 
 NAMES: Mapping[type, str] = {

@@ -7,7 +7,9 @@ from math import gcd
 from typing import Any, Literal, NoReturn, Self, TypeVar
 
 Number = int | Fraction
+"""An exact number without a unit."""
 Way = Literal["nearest", "down", "up"]
+"""Which way a value is rounded."""
 
 
 class Quantity:

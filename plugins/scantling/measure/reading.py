@@ -24,6 +24,7 @@ from scantling.measure.scan import (
 from scantling.measure.space import Area, Length
 
 LongUnit = Literal["in", "ft", "mm", "cm", "m"]
+"""A unit in which a bare number can be declared to be."""
 LONGEST_TEXT = 60
 LARGEST = 1_000_000
 """The most that is read of anything, in its own unit: inches for a length."""

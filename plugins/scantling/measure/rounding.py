@@ -11,6 +11,7 @@ from scantling.measure.quantity import Way, round_number
 from scantling.measure.space import Length
 
 System = Literal["in", "mm"]
+"""The units in which lengths are shown."""
 
 
 def step_of(system: System, denominator: int) -> Length:

@@ -15,6 +15,7 @@ from scantling.measure.plain import Angle
 from scantling.measure.space import Length
 
 SPACES = " \t\u00a0\u2002\u2003\u2007\u2008\u2009\u200a\u202f"
+"""Every space that may stand inside a measure, thin and no-break ones included."""
 MINUS = "-\u2212"
 MOST_DIGITS = 30
 
@@ -45,6 +46,7 @@ _WORDS: dict[str, Length | Angle] = {
     "meters": METRE, "deg": DEGREE, "degree": DEGREE, "degrees": DEGREE,
 }  # fmt: skip
 UNIT_WORDS = tuple(_WORDS)
+"""The words that name a unit of length or angle."""
 _FOOT_MARKS = ("'", "′", "’", "‘")
 
 
@@ -58,7 +60,7 @@ class Numeral:
     hyphen: bool = False
     """True for `2-1/2`: one number, or a subtraction without its spaces."""
     slash: bool = False
-    """True where it was written with a slash."""
+    """True for a fraction alone, `3/4`: after another slash it can be read in two ways."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +106,7 @@ def scan_number(text: str, at: int) -> Numeral | None:
         part = _fraction(match)
         if match["mixed"] and part >= 1:
             _improper(match)
-        return Numeral(value + part, start, end, match["between"] in _HYPHENS, slash=True)
+        return Numeral(value + part, start, end, match["between"] in _HYPHENS, slash=not match["mixed"])
     return Numeral(value, start, end)
 
 

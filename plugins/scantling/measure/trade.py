@@ -30,7 +30,7 @@ def board_feet_nominal(thickness: Length, width: Length, length: Length) -> Frac
 def surface_measure(width: Length, length: Length) -> int:
     """Return the surface measure of a hardwood board: its face in square feet, to the nearest whole one.
 
-    An exact half is counted up here; a grader may count every other one down.
+    An exact half is counted up here, where a grader counts every other one down.
     Source: NHLA rules for the measurement and inspection of hardwood, as shown by the American
     Hardwood Export Council (grading sawn lumber, measurement).
     """
