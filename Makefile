@@ -1,8 +1,9 @@
 # Everything runs in .venv/, which the first command makes from any Python 3.11 or newer.
 
-# the first Python on the PATH that is new enough; `make PYTHON=...` names another
+# the first Python on the PATH that is new enough and can make an environment; `make PYTHON=...` names another
 PYTHON ?= $(shell for p in python3 python3.13 python3.12 python3.11 python3.14 python; do \
-	"$$p" -c 'import sys; sys.exit(sys.version_info < (3, 11))' 2>/dev/null && echo "$$p" && break; done)
+	"$$p" -c '$(FITS)' 2>/dev/null && echo "$$p" && break; done)
+FITS := import ensurepip, sys; sys.exit(sys.version_info < (3, 11))
 PY := .venv/bin/python
 
 .DEFAULT_GOAL := help
@@ -40,7 +41,8 @@ clean: ## remove all that was made, .venv/ included
 	find plugins tests tools -name __pycache__ -type d -prune -exec rm -rf {} +
 
 python:
-	@test -n "$(PYTHON)" || { echo "Python 3.11 or newer is needed; install it, or: make PYTHON=/path/to/python3" >&2; exit 1; }
+	@"$(PYTHON)" -c '$(FITS)' 2>/dev/null || { echo "Python 3.11 or newer with its venv module is needed." >&2; \
+	echo "Install it (Debian: apt-get install python3-venv), or name one: make PYTHON=/path/to/python3" >&2; exit 1; }
 
 venv: python
 	@$(PYTHON) -m tools.bootstrap run

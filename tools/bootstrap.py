@@ -37,7 +37,6 @@ def main(argv: list[str]) -> int:
     """Bring `.venv/` up to date for the need named on the command line."""
     need = argv[1] if len(argv) > 1 else "run"
     try:
-        check_python()
         if need == "lock":
             write_constraints()
         else:
@@ -46,15 +45,6 @@ def main(argv: list[str]) -> int:
         print(f"set-up: {failed}", file=sys.stderr)
         return 1
     return 0
-
-
-def check_python() -> None:
-    """Raise SetUpFailed when this Python is too old for the project."""
-    if sys.version_info < OLDEST:
-        have = ".".join(map(str, sys.version_info[:2]))
-        raise SetUpFailed(
-            f"Python 3.11 or newer is needed, this is {have}; try `make PYTHON=/path/to/python3`"
-        )
 
 
 def prepare(*, dev: bool) -> None:

@@ -23,9 +23,15 @@ def main(argv: list[str]) -> int:
         print(f"No new site was made{kept}.", file=sys.stderr)
         return 1
     put_in_place()
-    serve = f"{Path(sys.executable).relative_to(ROOT)} -m http.server --directory site 8000"
+    serve = f"{python_in_words()} -m http.server --directory site 8000"
     print(f"The site is in {SITE}/ - to read it, type: {serve}  and open http://localhost:8000/")
     return 0
+
+
+def python_in_words() -> str:
+    """Return how a person at the root would call this Python."""
+    here = Path(sys.executable)
+    return str(here.relative_to(ROOT) if here.is_relative_to(ROOT) else here)
 
 
 def put_in_place() -> None:
