@@ -20,4 +20,4 @@ class Quantity:
     room: str
     """The room that computes it."""
     keys: tuple[str, ...] = ()
-    """The keys under which it stands in plan.json, as `section.key` or just `key`."""
+    """The keys under which it stands in plan.json: `section.key`, `key`, or `section.*` for any name."""
