@@ -1,0 +1,36 @@
+"""How much room words take, near enough to place them without a font at hand."""
+
+from __future__ import annotations
+
+_NARROW = dict.fromkeys("iljtfrI.,:;'|!()[]/ ", 0.32)
+_WIDE = dict.fromkeys("mwMW@%", 0.9) | dict.fromkeys("ABCDEFGHKLNOPQRSTUVXYZ&", 0.7) | {"×": 0.62, "–": 0.55}
+_WIDTHS = _NARROW | _WIDE
+_USUAL = 0.58
+"""Widths as parts of the size, a little above those of common sans-serif letters (seen, not exact)."""
+
+
+def text_width(words: str, size: float) -> float:
+    """Return about how wide words of a size are, rather too much than too little."""
+    return size * sum(_WIDTHS.get(letter, _USUAL) for letter in words)
+
+
+def shorten(words: str, size: float, room: float) -> str:
+    """Return the words, cut off with an ellipsis where they do not fit into `room`."""
+    if text_width(words, size) <= room:
+        return words
+    kept = words
+    while kept and text_width(kept + "…", size) > room:
+        kept = kept[:-1].rstrip()
+    return kept + "…" if kept else ""
+
+
+def wrap(words: str, size: float, room: float) -> list[str]:
+    """Return the words in lines that fit into `room`; a single word that does not is cut off."""
+    lines: list[str] = []
+    for word in words.split():
+        joined = f"{lines[-1]} {word}" if lines else word
+        if lines and text_width(joined, size) <= room:
+            lines[-1] = joined
+        else:
+            lines.append(shorten(word, size, room))
+    return lines
