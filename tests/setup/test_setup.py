@@ -168,11 +168,11 @@ def test_a_benchmark_is_found_by_its_name(tmp_path, monkeypatch, capsys):
     assert "no benchmark called 'three'; there are: one, two" in capsys.readouterr().out
 
 
-def test_set_up_that_is_done_is_quick(root):
+def test_set_up_that_is_done_is_quick(root, project):
     """Asking again for an environment that is there prints nothing and changes nothing."""
-    if not (root / ".venv").is_dir() or sys.prefix != str(root / ".venv"):
-        pytest.skip("the tests run in another environment")
-    stamp = root / ".venv" / ".set-up-dev"
+    if sys.prefix != str(bootstrap.VENV) or not bootstrap.is_stamped("dev", bootstrap.fingerprint(project)):
+        pytest.skip("the tests run in another environment than the one that `make test` makes")
+    stamp = bootstrap.stamp("dev")
     before = stamp.stat().st_mtime_ns
     done = subprocess.run(
         [sys.executable, "-m", "tools.bootstrap", "run"],
