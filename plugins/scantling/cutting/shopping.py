@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from scantling.cutting.boards import solve_boards
+from scantling.cutting.panels import PanelCutter
+from scantling.cutting.search import Search
 from scantling.cutting.family import Family, Sort
 from scantling.cutting.insertion import fill, orders, shuffled
 from scantling.cutting.layout import Layout
@@ -14,10 +16,7 @@ def solve_family(family: Family, steps: Steps) -> tuple[list[Layout], int]:
     """Return layouts for all pieces of a family, and a bound on the cost."""
     if family.one_width is not None:
         return solve_boards(family, steps)
-    best = greedy(family, steps)
-    least = area_bound(family)
-    cost = sum(layout.sort.price for layout in best)
-    return best, min(cost, least)
+    return Search(PanelCutter(family, steps), steps).run()
 
 
 def area_bound(family: Family) -> int:

@@ -1,0 +1,96 @@
+"""Sheets, and boards from which strips are ripped."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from scantling.cutting.bars import bar_need, bars_of
+from scantling.cutting.family import Family
+from scantling.cutting.layout import Layout
+from scantling.cutting.needs import Need
+from scantling.cutting.rebuild import Rebuilder
+from scantling.cutting.relaxation import Held, Relaxation
+from scantling.cutting.search import Amounts, Verdict
+from scantling.cutting.sections import Grid, best_boards
+from scantling.cutting.steps import Chance, Steps
+
+
+class PanelPatterns:
+    """What a board or sheet can hold in three stages of cuts."""
+
+    def __init__(self, family: Family) -> None:
+        self.family = family
+        self.counts = tuple(kind.count for kind in family.kinds)
+        self.sizes = tuple(kind.length * kind.width for kind in family.kinds)
+        self.prices = tuple(sort.price for sort in family.sorts)
+        self.most = tuple(sort.most for sort in family.sorts)
+        self.limited = tuple(sort.limited for sort in family.sorts)
+        self.grids = [Grid(family, False), Grid(family, True)]
+
+    def best(self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]) -> list[list[Held]]:
+        """Return for each of the sorts its best patterns, one for each direction of the first cuts."""
+        found: list[list[Held]] = [[] for _ in sorts]
+        for grid in self.grids:
+            rooms = [(self.family.sorts[j].length, self.family.sorts[j].width) for j in sorts]
+            rooms = [room[::-1] for room in rooms] if grid.across else rooms
+            for place, held in enumerate(best_boards(grid, worths, rooms, targets)):
+                if held is not None:
+                    found[place].append(held)
+        for held in found:
+            held.sort(key=lambda one: -one[0])
+        return found
+
+
+class PanelCutter:
+    """The search's knowledge of sheets and rips."""
+
+    def __init__(self, family: Family, steps: Steps) -> None:
+        self.family, self.steps = family, steps
+        self.prices = tuple(sort.price for sort in family.sorts)
+        self.most = tuple(sort.most for sort in family.sorts)
+        self.bars = [bars_of(family, False), bars_of(family, True)]
+        self.needs: list[Need] = [area_need(family)]
+        for bars in self.bars:
+            need = bar_need(family, bars, steps)
+            if need is not None:
+                self.needs.append(need)
+        self.relaxation = Relaxation(PanelPatterns(family), steps) if family.stages <= 3 else None
+
+    def first(self) -> list[Layout] | None:
+        return None
+
+    def sharpen(self) -> bool:
+        if self.relaxation is None:
+            return False
+        self.needs.append(self.relaxation.of_prices())
+        return True
+
+    def excluded(self, amounts: Amounts, effort: int) -> bool:
+        if effort == 0:
+            for bars in self.bars:
+                need = bar_need(self.family, bars, self.steps, amounts=amounts)
+                if need is not None and need.slack(amounts) < 0:
+                    self.needs.append(need)
+                    return True
+        if effort == 1 and self.relaxation is not None:
+            need = self.relaxation.of_list(amounts)
+            if need is not None:
+                self.needs.append(need)
+                return True
+        return False
+
+    def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
+        sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
+        search = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1))
+        found = search.run([30, 300, 1000, 3000][min(effort, 3)])
+        return Verdict.UNDECIDED if found is None else found
+
+
+def area_need(family: Family) -> Need:
+    """Return the need that area makes; edges are counted in, because a full width is not trimmed."""
+    worths = tuple(kind.length * kind.width for kind in family.kinds)
+    holds = tuple(
+        sort.length * ((sort.item.width + family.kerf) // family.scale if sort.item.trim_edges else sort.width)
+        for sort in family.sorts
+    )
+    return Need(worths, holds, sum(w * kind.count for w, kind in zip(worths, family.kinds)))

@@ -1,0 +1,188 @@
+"""Filling the boards of a list by taking some pieces out and putting them back better.
+
+What is free on a board is worth most while it is a whole length of board, less when it is the side of a
+section, least when it is the end of a strip. Each piece goes where it leaves most.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from scantling.cutting.family import Family, Sort
+from scantling.cutting.insertion import lies
+from scantling.cutting.layout import Layout, Section, Strip
+from scantling.cutting.steps import Chance, Steps
+
+# A board is [sort number, across, spare length, length, width, sections];
+# a section [length, spare width, strips]; a strip [width, used length, pieces].
+
+
+class Rebuilder:
+    """Boards of one shopping list, and the search for a way to lay all pieces on them."""
+
+    def __init__(self, family: Family, sorts: Sequence[int], steps: Steps, chance: Chance) -> None:
+        self.family, self.sorts, self.steps, self.chance = family, list(sorts), steps, chance
+        self.ways = {
+            (number, across): lies(family, family.sorts[number], across)
+            for number in set(sorts)
+            for across in (False, True)
+        }
+        self.areas = [kind.length * kind.width for kind in family.kinds]
+        self.boards = [self.empty(number, bool(chance.below(2))) for number in self.sorts]
+        self.left: list[int] = []
+
+    def empty(self, number: int, across: bool) -> list:
+        sort = self.family.sorts[number]
+        length, width = (sort.width, sort.length) if across else (sort.length, sort.width)
+        return [number, across, length, length, width, []]
+
+    def run(self, rounds: int) -> list[Layout] | None:
+        """Return layouts that hold every piece, or None where none was found."""
+        chance, areas = self.chance, self.areas
+        every = [k for k, kind in enumerate(self.family.kinds) for _ in range(kind.count)]
+        every.sort(key=lambda k: (-areas[k], k))
+        self.boards, self.left = self.recreate(self.boards, every)
+        worst = sum(areas[k] for k in self.left)
+        best = worst
+        patience = 0
+        for turn in range(rounds):
+            if not self.left:
+                return self.layouts()
+            if self.steps.left == 0:
+                return None
+            boards, loose = self.ruin()
+            boards, left = self.recreate(boards, loose)
+            area = sum([areas[k] for k in left])
+            if area <= worst or area < best * (1 + chance.below(12) / 100):
+                self.boards, self.left, worst = boards, left, area
+                if area < best: best=area
+        return self.layouts() if not self.left else None
+
+    def layouts(self) -> list[Layout]:
+        return [
+            Layout(
+                self.family.sorts[number], across,
+                tuple(Section(length, tuple(Strip(width, tuple(pieces)) for width, _, pieces in strips))
+                      for length, _, strips in sections),
+            )
+            for number, across, _, _, _, sections in self.boards
+        ]  # fmt: skip
+
+    def ruin(self) -> tuple[list[list], list[int]]:
+        """Return the boards with some sections or strips taken out, and the loose pieces."""
+        chance = self.chance
+        boards = list(self.boards)
+        loose = list(self.left)
+        how = chance.below(8)
+        if how == 0:
+            at = chance.below(len(boards))
+            loose += [p[0] for s in boards[at][5] for t in s[2] for p in t[2]]
+            boards[at] = self.empty(boards[at][0], bool(chance.below(2)))
+            return boards, loose
+        for _ in range(1 + chance.below(3)):
+            at = chance.below(len(boards))
+            number, across, spare, length, width, sections = boards[at]
+            if not sections:
+                continue
+            sections = list(sections)
+            which = chance.below(len(sections))
+            slen, sspare, strips = sections[which]
+            if how < 4 or len(strips) == 1:
+                loose += [p[0] for t in strips for p in t[2]]
+                del sections[which]
+                spare += slen
+                if not sections and chance.below(2):
+                    boards[at] = self.empty(number, not across)
+                    continue
+            else:
+                gone = chance.below(len(strips))
+                loose += [p[0] for p in strips[gone][2]]
+                strips = strips[:gone] + strips[gone + 1 :]
+                new = max([t[1] for t in strips])
+                sections[which] = [new, sspare, strips]
+                sections[which][1] = width - sum([t[0] for t in strips])
+                spare += slen - new
+            boards[at] = [number, across, spare, length, width, sections]
+        return boards, loose
+
+    def recreate(self, boards: list[list], loose: list[int]) -> tuple[list[list], list[int]]:
+        """Put the loose pieces where they leave most; return the boards and what found no place."""
+        chance, areas = self.chance, self.areas
+        boards = [[b[0], b[1], b[2], b[3], b[4], [[s[0], s[1], [[t[0], t[1], t[2]] for t in s[2]]] for s in b[5]]] for b in boards]
+        strip_value = (30 + chance.below(60)) / 100
+        side_value = strip_value + (1 - strip_value) * (chance.below(100) / 100)
+        kinds = self.family.kinds
+        mode = chance.below(4)
+        if mode == 0: keys = areas
+        elif mode == 1: keys = [k.length for k in kinds]
+        elif mode == 2: keys = [k.width for k in kinds]
+        else: keys = [max(k.length, k.width)*2+min(k.length,k.width) for k in kinds]
+        loose = sorted(loose, key=lambda k: (-keys[k] * (80 + chance.below(40)), k))
+        left = []
+        for kind in loose:
+            if not self.put(boards, kind, strip_value, side_value):
+                left.append(kind)
+        return boards, left
+
+    def put(self, boards: list[list], kind: int, strip_value: float, side_value: float) -> bool:
+        best, where = None, None
+        self.steps.done += 1
+        for board in boards:
+            spare, wide = board[2], board[4]
+            for way in self.ways[board[0], board[1]][kind]:
+                _, length, width = way
+                if length <= spare:
+                    cost = length * (wide - side_value * (wide - width))
+                    if best is None or cost < best:
+                        best, where = cost, (board, way, None, None)
+                for section in board[5]:
+                    slen, free, strips = section
+                    more = length - slen
+                    if more <= spare and width <= free:
+                        if more <= 0:
+                            cost = side_value * width * slen + strip_value * width * more
+                        else:
+                            cost = more * (wide - side_value * free - strip_value * (wide - free)) + side_value * width * length
+                        if best is None or cost < best:
+                            best, where = cost, (board, way, section, None)
+                    for strip in strips:
+                        wider = width - strip[0]
+                        more = strip[1] + length - slen
+                        if more > spare or wider > free:
+                            continue
+                        if wider < 0:
+                            wider = 0
+                        cost = strip_value * strip[0] * length
+                        if more > 0:
+                            cost += more * (wide - side_value * free - strip_value * (wide - free))
+                        else:
+                            more = 0
+                        if wider:
+                            new = slen + more
+                            cost += side_value * wider * new - strip_value * wider * (new - strip[1] - length)
+                        if best is None or cost < best:
+                            best, where = cost, (board, way, section, strip)
+        if where is None:
+            return False
+        board, (turned, length, width), section, strip = where
+        laid = (kind, turned, length, width)
+        if section is None:
+            board[2] -= length
+            board[5].append([length, board[4] - width, [[width, length, (laid,)]]])
+            return True
+        if strip is None:
+            if length > section[0]:
+                board[2] -= length - section[0]
+                section[0] = length
+            section[1] -= width
+            section[2].append([width, length, (laid,)])
+            return True
+        strip[1] += length
+        if strip[1] > section[0]:
+            board[2] -= strip[1] - section[0]
+            section[0] = strip[1]
+        if width > strip[0]:
+            section[1] -= width - strip[0]
+            strip[0] = width
+        strip[2] += (laid,)
+        return True

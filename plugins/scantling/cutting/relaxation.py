@@ -1,0 +1,115 @@
+"""What fractions of patterns can do: for all stock at its price, or for the boards of one list."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Protocol
+
+from scantling.cutting.mixture import Column, Mixture
+from scantling.cutting.needs import Need, whole
+from scantling.cutting.steps import Steps
+
+Held = tuple[float, list[int]]
+"""The worth of a pattern and how many of each kind it holds."""
+
+
+class Patterns(Protocol):
+    """Knows what a board can hold."""
+
+    counts: tuple[int, ...]
+    """How many of each kind are wanted."""
+    sizes: tuple[int, ...]
+    """How much stock one of each kind takes up."""
+    prices: tuple[int, ...]
+    most: tuple[int, ...]
+    limited: tuple[bool, ...]
+
+    def best(self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]) -> list[list[Held]]:
+        """Return for each of the sorts the best patterns worth more than its target (the very best first)."""
+        ...
+
+
+class _Excluded(Exception):
+    """Some worths exclude the list."""
+
+    def __init__(self, worths: list[float]) -> None:
+        self.worths = worths
+
+
+class Relaxation:
+    """Keeps the columns found, so that one programme helps the next."""
+
+    def __init__(self, patterns: Patterns, steps: Steps) -> None:
+        self.patterns, self.steps = patterns, steps
+        self.pool: dict[tuple[int, tuple[int, ...]], None] = {}
+        self.bases: list[Column] = []
+
+    def need(self, worths: Sequence[int]) -> Need:
+        """Return the need for these worths."""
+        patterns = self.patterns
+        sorts = range(len(patterns.prices))
+        held = patterns.best(worths, sorts, [0] * len(sorts))
+        holds = tuple(int(found[0][0]) if found else 0 for found in held)
+        return Need(tuple(worths), holds, sum(w * n for w, n in zip(worths, patterns.counts)))
+
+    def of_prices(self, rounds: int = 300) -> Need:
+        """Return the need that the least cost of fractions of boards proves."""
+        patterns = self.patterns
+        limits = [most if limited else None for most, limited in zip(patterns.most, patterns.limited)]
+        top = float(2 * max(patterns.prices) + 1)
+        mixture = Mixture(patterns.counts, limits, [top] * len(patterns.counts))
+        shadow = self._solve(mixture, [float(price) for price in patterns.prices], range(len(limits)), rounds)
+        self.bases = self._basis(mixture)
+        return self.need(whole(shadow))
+
+    def of_list(self, amounts: Sequence[int], rounds: int = 300) -> Need | None:
+        """Return a need that excludes the list, or None where fractions of patterns can use it."""
+        patterns = self.patterns
+        top = max(patterns.sizes)
+        mixture = Mixture(patterns.counts, list(amounts), [size / top for size in patterns.sizes])
+        sorts = [j for j, amount in enumerate(amounts) if amount]
+        try:
+            shadow = self._solve(mixture, [0.0] * len(amounts), sorts, rounds, amounts)
+        except _Excluded as found:
+            shadow = found.worths
+        self.bases = self._basis(mixture)
+        largest = max(shadow)
+        if largest < 1e-9:
+            return None
+        need = self.need(whole([price / largest for price in shadow]))
+        return need if need.slack(amounts) < 0 else None
+
+    def _basis(self, mixture: Mixture) -> list[tuple[float, int, tuple[int, ...]]]:
+        """Return the patterns in use as (how often, sort, counts), most used first."""
+        found = [(amount, column[1], column[2]) for amount, column in zip(mixture.amounts, mixture.basis)
+                 if column is not None and column[1] >= 0 and amount > 1e-7]  # fmt: skip
+        found.sort(key=lambda one: (-one[0], one[1], one[2]))
+        return found
+
+    def _solve(
+        self, mixture: Mixture, prices: Sequence[float], sorts: Sequence[int], rounds: int, amounts: Sequence[int] | None = None
+    ) -> list[float]:
+        patterns = self.patterns
+        size = len(patterns.counts)
+        pool = [(prices[j], j, counts) for j, counts in self.pool if j in sorts]
+
+        def find(shadow: list[float]) -> list[Column]:
+            self.steps.done += 20 * size
+            worths = [max(0.0, price) for price in shadow[:size]]
+            targets = [prices[j] - (shadow[mixture.row_of[j]] if j in mixture.row_of else 0.0) + 1e-6 for j in sorts]
+            held = patterns.best(worths, sorts, targets)
+            if amounts is not None:
+                total = sum([w * n for w, n in zip(worths, patterns.counts)])
+                for j, target, found in zip(sorts, targets, held):
+                    total -= amounts[j] * (found[0][0] if found else target)
+                if total > 1e-4:
+                    raise _Excluded(worths)
+            columns = []
+            for j, found in zip(sorts, held):
+                for _, counts in found:
+                    key = (j, tuple(counts))
+                    self.pool[key] = None
+                    columns.append((prices[j], *key))
+            return columns
+
+        return mixture.solve(pool, find, rounds)[:size]
