@@ -1,10 +1,31 @@
 """From parts and stock to a cutting plan, with a proven bound on its cost."""
 
 from scantling.cutting.answer import Answer, Board, Offcut, Piece
+from scantling.cutting.for_plan import CutBoard, CutPiece, CuttingPlan, KeptOffcut, cut_plan
+from scantling.cutting.order import Order, Wanted, write_order
 from scantling.cutting.problem import PartItem, Problem, Rules, StockItem
 from scantling.cutting.solve import solve
 from scantling.cutting.steps import DEFAULT_STEPS
+from scantling.cutting.trimmings import OffcutPiece
 
 __all__ = [
-    "DEFAULT_STEPS", "Answer", "Board", "Offcut", "PartItem", "Piece", "Problem", "Rules", "StockItem", "solve",
-]  # fmt: skip
+    "DEFAULT_STEPS",
+    "Answer",
+    "Board",
+    "CutBoard",
+    "CutPiece",
+    "CuttingPlan",
+    "KeptOffcut",
+    "Offcut",
+    "OffcutPiece",
+    "Order",
+    "PartItem",
+    "Piece",
+    "Problem",
+    "Rules",
+    "StockItem",
+    "Wanted",
+    "cut_plan",
+    "solve",
+    "write_order",
+]

@@ -104,7 +104,7 @@ def _stock(
     thick: Length,
     width: Length,
     nominal: tuple[Fraction, Fraction] | None = None,
-) -> Stock:
+) -> Stock | None:
     sales = [
         Sale(f"{key} | {size}", length, width, price.money, price.place, touched=price.touched)
         for size, length, price in _by_length(entry, faults)

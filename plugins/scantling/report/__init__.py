@@ -1,0 +1,46 @@
+"""Materials list, cut list, board feet, cost, weight, and where each piece comes from."""
+
+from scantling.report.data import plan_data
+from scantling.report.materials import SHELVES, MaterialsList, StockLine, WareLine, list_materials
+from scantling.report.report import Report, make_report, report_on
+from scantling.report.totals import Totals, total, yield_of
+from scantling.report.trace import Origin, trace
+from scantling.report.weights import Density, part_weight, stock_density
+from scantling.report.words import (
+    end_words,
+    exact_inches,
+    origin_words,
+    part_notes,
+    percent,
+    plain_text,
+    write_thick,
+    write_value,
+)
+
+__all__ = [
+    "SHELVES",
+    "Density",
+    "MaterialsList",
+    "Origin",
+    "Report",
+    "StockLine",
+    "Totals",
+    "WareLine",
+    "end_words",
+    "exact_inches",
+    "list_materials",
+    "make_report",
+    "origin_words",
+    "part_notes",
+    "part_weight",
+    "percent",
+    "plain_text",
+    "plan_data",
+    "report_on",
+    "stock_density",
+    "total",
+    "trace",
+    "write_thick",
+    "write_value",
+    "yield_of",
+]

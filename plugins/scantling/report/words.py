@@ -1,0 +1,125 @@
+"""Values and short sentences as people read them; one place, so that page, paper and terminal agree."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from scantling.formula import Value
+from scantling.measure import (
+    Angle,
+    Area,
+    Display,
+    Length,
+    write_angle,
+    write_area,
+    write_fraction,
+    write_number,
+)
+from scantling.plan import FittedEnd, FittedPart, FittedProse
+from scantling.report.trace import Origin
+
+SHEET_DENOMINATOR = 32
+"""Plywood called 3/4 in measures some 23/32 in."""
+
+
+def write_value(value: Value, display: Display) -> str:
+    """Write any value of a formula."""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, Length):
+        return display.length(value)
+    if isinstance(value, Area):
+        return write_area(value, system=display.system)
+    if isinstance(value, Angle):
+        return write_angle(value)
+    return value if isinstance(value, str) else write_number(value)
+
+
+def plain_text(prose: FittedProse, display: Display) -> str:
+    """Return prose as its author wrote it, with the quotes filled in."""
+    return "".join(
+        piece if isinstance(piece, str) else write_value(piece.value, display) for piece in prose.pieces
+    )
+
+
+def exact_inches(length: Length) -> str:
+    """Return a length in inches, exactly: `35 1/2`."""
+    return write_fraction(length.inches)
+
+
+def write_thick(length: Length, display: Display) -> str:
+    """Write a thickness, to 1/32 in at least: sheets are sold thinner than their name by that much."""
+    if display.system == "in" and display.denominator < SHEET_DENOMINATOR:
+        return Display("in", SHEET_DENOMINATOR).length(length)
+    return display.length(length)
+
+
+def percent(share: Fraction) -> str:
+    """Return a share in whole percent, rounded half up."""
+    return f"{int(share * 100 + Fraction(1, 2))} %"
+
+
+def end_words(ends: tuple[FittedEnd, FittedEnd] | None, *, parallel: bool) -> str:
+    """Say how the ends are cut: "mitre 45° at both ends, parallel"."""
+    if ends is None:
+        return ""
+    left, right = ends
+    if left == right:
+        return f"{_end(left)} at both ends" + (", parallel" if parallel else "")
+    return f"{_end(left)} at the left end, {_end(right)} at the right" + (", parallel" if parallel else "")
+
+
+def _end(end: FittedEnd) -> str:
+    return "square" if end.kind == "square" else f"{end.kind} {write_angle(end.angle)}"
+
+
+def part_notes(part: FittedPart, display: Display) -> list[str]:
+    """Say everything about a part that its three sizes do not: ends, edges, blank, work."""
+    notes = []
+    if part.ends is not None and part.part.ends is not None:
+        notes.append(end_words(part.ends, parallel=part.part.ends.parallel))
+    if part.part.bands:
+        notes.append("banded: " + ("all edges" if len(part.part.bands) == 4 else ", ".join(part.part.bands)))
+    if part.is_trimmed:
+        notes.append(_blank_words(part, display))
+    if part.blank.least_across < part.blank.across:
+        notes.append("may end up a kerf narrower")
+    notes += [_work_words(part, index, display) for index in range(len(part.work))]
+    if part.note:
+        notes.append(plain_text(part.note, display))
+    return notes
+
+
+def _blank_words(part: FittedPart, display: Display) -> str:
+    size = f"{display.length(part.blank.along)} × {display.length(part.blank.across)}"
+    glue_up = part.part.glue_up
+    if glue_up is None:
+        return f"cut {size}, trim to size"
+    how = "layers" if glue_up.how == "layers" else "strips, edge to edge"
+    return f"glue up from {part.blank.pieces} {how}, each cut {size}, then trim to size"
+
+
+def _work_words(part: FittedPart, index: int, display: Display) -> str:
+    work = part.work[index]
+    words = [work.work.kind if work.count in (None, 1) else f"{work.count} × {work.work.kind}"]
+    for key, name in (("width", "wide"), ("depth", "deep"), ("length", "long")):
+        measure = getattr(work, key)
+        if measure is not None:
+            words.append(f"{display.length(measure)} {name}")
+    if work.work.where:
+        words.append(work.work.where)
+    if work.from_end is not None:
+        words.append(f"first at {display.length(work.from_end)}")
+    if work.apart is not None:
+        words.append(f"{display.length(work.apart)} apart")
+    if work.note:
+        words.append(plain_text(work.note, display))
+    return ", ".join(words)
+
+
+def origin_words(origin: Origin) -> str:
+    """Say where some blanks come from: "2 ripped from 1x6 no. 1", "4 from the offcuts of leg"."""
+    if origin.board is None:
+        return f"{origin.count} from the offcuts of {origin.part.part.source.offcut_of}"
+    verb = "ripped from" if origin.is_ripped and not origin.board.stock.is_sheet else "cut from"
+    return f"{origin.count} {verb} {origin.board.name}"
