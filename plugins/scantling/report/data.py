@@ -25,7 +25,15 @@ from scantling.plan import FittedPart, FittedStep, FittedUse
 from scantling.report.materials import StockLine, WareLine
 from scantling.report.report import Report
 from scantling.report.totals import Totals
-from scantling.report.words import exact_inches, origin_words, part_notes, percent, plain_text, write_value
+from scantling.report.words import (
+    exact_inches,
+    origin_words,
+    part_notes,
+    percent,
+    plain_text,
+    write_thick,
+    write_value,
+)
 
 VERSION = 1
 """Raised when a key changes its meaning; new keys do not raise it."""
