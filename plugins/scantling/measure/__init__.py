@@ -7,15 +7,8 @@ from scantling.measure.display import Display, round_to_total
 from scantling.measure.irrational import arc_sine, arc_tangent, cosine, diagonal, root, sine, tangent
 from scantling.measure.plain import Angle, Money, Weight
 from scantling.measure.quantity import Number, Way, round_number
-from scantling.measure.reading import (
-    LongUnit,
-    read_angle,
-    read_area,
-    read_length,
-    read_money,
-    read_number,
-    read_weight,
-)
+from scantling.measure.reading import LongUnit, read_angle, read_length, read_number
+from scantling.measure.reading_goods import read_area, read_money, read_weight
 from scantling.measure.rounding import Rounded, System
 from scantling.measure.scan import SPACES, UNIT_WORDS, Scanned, scan_amount
 from scantling.measure.space import MM_PER_INCH, Area, Length, Volume
