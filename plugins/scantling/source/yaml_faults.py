@@ -1,0 +1,214 @@
+"""What is wrong with YAML that does not parse, in an author's words."""
+
+from __future__ import annotations
+
+import re
+
+import yaml
+
+from scantling.source.document import Found
+
+_KEY_AND_WORDS = re.compile(r"^(?P<before>\s*(?:-\s+)?(?P<key>[^:#\n]+?):\s+)(?P<value>[^'\"\s\[{|>].*?)\s*$")
+
+
+def found_of(error: yaml.YAMLError, text: str, start: int, end: int) -> Found:
+    """Return the fault for an error of the YAML reader.
+
+    Args:
+        text: the whole file, of which `text[start:end]` was read.
+    """
+    if not isinstance(error, yaml.MarkedYAMLError):
+        return Found("not-yaml", "this cannot be read", start, start)
+    mark = error.problem_mark or error.context_mark
+    at = min(end, start + (mark.index if mark else 0))
+    line = _line_at(text, at)
+    where = _Where(text, at, line, end)
+    notes = _opened(error, start, text)
+    for test, words in _CASES:
+        if test(where, error):
+            code, message, help_line = words(where)
+            return Found(code, message, where.at, where.token_end(), help_line, notes)
+    message = "the 'key: value' lines cannot be read from here on"
+    help_line = "see whether a quote, a bracket or an indent is missing"
+    return Found("not-yaml", message, where.at, where.token_end(), help_line, notes)
+
+
+class _Where:
+    """The place where reading stopped."""
+
+    def __init__(self, text: str, at: int, line: str, end: int) -> None:
+        self.text = text
+        self.at = at
+        self.line = line
+        self.end = end
+
+    @property
+    def letter(self) -> str:
+        return self.text[self.at : self.at + 1] if self.at < self.end else ""
+
+    def token_end(self) -> int:
+        return self.at + 1 if self.letter not in {"", "\n"} else self.at
+
+    @property
+    def is_indented_with_tab(self) -> bool:
+        return "\t" in self.line[: len(self.line) - len(self.line.lstrip())]
+
+
+def _line_at(text: str, at: int) -> str:
+    start = text.rfind("\n", 0, at) + 1
+    end = text.find("\n", at)
+    return text[start:] if end < 0 else text[start:end]
+
+
+def _opened(error: yaml.MarkedYAMLError, start: int, text: str) -> tuple[tuple[str, int, int], ...]:
+    """Return a note for where the quote or bracket was opened."""
+    context = error.context or ""
+    if not error.context_mark or not any(word in context for word in ("quoted", "flow")):
+        return ()
+    at = min(len(text), start + error.context_mark.index)
+    what = "quote" if "quoted" in context else "bracket"
+    return ((f"the {what} is opened here", at, at + 1),)
+
+
+def _tab(where: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return where.letter == "\t" or (where.is_indented_with_tab and "start any token" in (error.problem or ""))
+
+
+def _tab_words(_: _Where) -> tuple[str, str, str]:
+    return "tab-indent", "a tab indents this line", "indent with spaces"
+
+
+def _colon(_: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return "mapping values are not allowed" in (error.problem or "")
+
+
+def _colon_words(where: _Where) -> tuple[str, str, str]:
+    found = _KEY_AND_WORDS.match(where.line)
+    help_line = "put words that hold a colon in quotes"
+    if found and ":" in found["value"]:
+        quote = "'" if '"' in found["value"] else '"'
+        if quote not in found["value"]:
+            help_line = f"put the words in quotes: {found['key'].strip()}: {quote}{found['value']}{quote}"
+        return "stray-colon", "a second colon on this line", help_line
+    return (
+        "stray-colon",
+        "this colon stands where no key can be",
+        "see whether the line is indented as its neighbours are",
+    )
+
+
+def _quote(_: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return "quoted scalar" in (error.context or "") and "unexpected end" in (error.problem or "")
+
+
+def _quote_words(_: _Where) -> tuple[str, str, str]:
+    return "open-quote", "a quote is never closed", "close it, or take the quotes away"
+
+
+def _escape(_: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return "escape" in (error.problem or "") and "double-quoted" in (error.context or "")
+
+
+def _escape_words(_: _Where) -> tuple[str, str, str]:
+    return (
+        "stray-backslash",
+        "a backslash in double quotes means nothing here",
+        "write two of them, or use single quotes",
+    )
+
+
+def _after_quote(where: _Where, error: yaml.MarkedYAMLError) -> bool:
+    """Return whether a value goes on after its closing quote, as in `"Bench" with a back`."""
+    before = where.text[: where.at].rstrip(" ")
+    return (
+        before.endswith(('"', "'"))
+        and "\n" not in where.text[len(before) : where.at]
+        and _ended_early(where, error)
+    )
+
+
+def _after_quote_words(_: _Where) -> tuple[str, str, str]:
+    return (
+        "after-quote",
+        "something stands after the closing quote",
+        "put all of the value in quotes, or none of it",
+    )
+
+
+def _ended_early(_: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return "expected <block end>" in (error.problem or "") or "',' or" in (error.problem or "")
+
+
+def _after_brace(where: _Where, error: yaml.MarkedYAMLError) -> bool:
+    before = where.text[: where.at].rstrip(" ")
+    return (
+        before.endswith(("}", "]"))
+        and "\n" not in where.text[len(before) : where.at]
+        and _ended_early(where, error)
+    )
+
+
+def _after_brace_words(where: _Where) -> tuple[str, str, str]:
+    sort = "brace" if where.text[: where.at].rstrip(" ").endswith("}") else "bracket"
+    return (
+        "after-brace",
+        f"something stands after the closing {sort}",
+        f"put words that begin with a {sort} in quotes",
+    )
+
+
+def _flow(_: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return "flow" in (error.context or "") and (
+        "',' or" in (error.problem or "") or "stream end" in (error.problem or "")
+    )
+
+
+def _flow_words(_: _Where) -> tuple[str, str, str]:
+    return (
+        "open-bracket",
+        "a comma or a closing bracket is due here",
+        "close the bracket, or put a comma between the entries",
+    )
+
+
+def _sign(_: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return "cannot start any token" in (error.problem or "")
+
+
+def _sign_words(where: _Where) -> tuple[str, str, str]:
+    return "stray-sign", f"a value cannot begin with {where.letter}", "put it in quotes"
+
+
+def _key(_: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return "could not find expected ':'" in (error.problem or "")
+
+
+def _key_words(_: _Where) -> tuple[str, str, str]:
+    return "no-colon", "a line before this has a name and no colon", "write 'name: value'"
+
+
+def _indent(_: _Where, error: yaml.MarkedYAMLError) -> bool:
+    problem = error.problem or ""
+    return "expected <block end>" in problem or "are not allowed here" in problem
+
+
+def _indent_words(_: _Where) -> tuple[str, str, str]:
+    return (
+        "stray-indent",
+        "this line is not indented as its neighbours are",
+        "give lines that belong together the same indent",
+    )
+
+
+_CASES = (
+    (_tab, _tab_words),
+    (_quote, _quote_words),
+    (_escape, _escape_words),
+    (_colon, _colon_words),
+    (_after_quote, _after_quote_words),
+    (_after_brace, _after_brace_words),
+    (_flow, _flow_words),
+    (_sign, _sign_words),
+    (_key, _key_words),
+    (_indent, _indent_words),
+)
