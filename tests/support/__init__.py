@@ -1,0 +1,1 @@
+"""Small plans and shops that tests of many rooms share."""
