@@ -231,13 +231,21 @@ class ReadBy:
 
 
 LENGTH = ReadBy(read_length, "a length, such as 2 1/2 in")
+"""A plain length."""
 AREA = ReadBy(read_area, "an area, such as 150 sq ft")
+"""A plain area."""
 MONEY = ReadBy(read_money, "a price, such as 4.28")
+"""A price."""
 NUMBER = ReadBy(read_number, "a number")
+"""A plain number."""
 CONDITION = ReadBy(read_formula, "a condition, such as width > 60 in")
+"""A formula that is yes or no."""
 COUNT = ReadBy(read_formula, "a whole number, by formula")
+"""A formula that gives a whole number."""
 LENGTH_FORMULA = ReadBy(read_formula, "a length, by formula")
+"""A formula that gives a length."""
 FORMULA = ReadBy(read_formula, "a formula")
+"""A formula that gives anything."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -21,6 +21,7 @@ class Choice:
 
 
 USUAL = Choice({}, {})
+"""Every size and option as the author set it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -29,6 +29,7 @@ from scantling.plan.model import Erratum, Photo, Work
 from scantling.plan.prose import EMPTY
 
 SKILLS = ("first project", "some practice", "experienced")
+"""How much practice a plan takes, least first."""
 ROOMS = (
     "entry",
     "living room",
@@ -40,6 +41,7 @@ ROOMS = (
     "garden",
     "child's room",
 )
+"""Where a piece may stand."""
 WORKS = (
     "groove",
     "dado",
@@ -116,6 +118,7 @@ SIZE: Form[Entry] = Form(
     "A dimension that the reader may choose. A bare value is a size that cannot be changed.",
     short="usual",
 )
+"""A dimension that the reader may choose."""
 OPTION: Form[Entry] = Form(
     "an option",
     entry,
@@ -134,6 +137,7 @@ OPTION: Form[Entry] = Form(
     ),
     "A choice that the reader makes.",
 )
+"""A choice that the reader makes."""
 
 
 def _work(*, found_at: Place, **fields: Any) -> Work:
@@ -157,6 +161,7 @@ WORK: Form[Work] = Form(
     "Work done on a part once it is cut to size.",
     short="kind",
 )
+"""Work done on a part once it is cut to size."""
 PART: Form[Entry] = Form(
     "a part",
     entry,
@@ -222,6 +227,7 @@ PART: Form[Entry] = Form(
     ),
     "A kind of piece. Its name is yours; formulas use `name.length`, `.width`, `.thick` and `.count`.",
 )
+"""A kind of piece."""
 JOIN: Form[Entry] = Form(
     "a join",
     entry,
@@ -242,6 +248,7 @@ JOIN: Form[Entry] = Form(
     ),
     "Two kinds of part that meet.",
 )
+"""Two kinds of part that meet."""
 HARDWARE: Form[Entry] = Form(
     "a piece of hardware",
     entry,
@@ -261,6 +268,7 @@ HARDWARE: Form[Entry] = Form(
     "Something bought that is not wood, by its name in the shop file.",
     short="count",
 )
+"""Something bought that is not wood."""
 
 
 def _step_fields() -> tuple[Field, ...]:
@@ -294,6 +302,7 @@ STEP: Form[Entry] = Form(
     _step_fields(),
     "A `##` heading; `key: value` lines may stand right under it, then the words.",
 )
+"""One step of the building."""
 
 
 def _photo(*, found_at: Place, file: str, alt: str) -> Photo:
@@ -308,6 +317,7 @@ PHOTO: Form[Photo] = Form(
         Field("alt", Text(), "what it shows, for who cannot see it", required=True),
     ),
 )
+"""A picture of the finished piece."""
 
 
 def _erratum(*, found_at: Place, day: str, text: Any) -> Erratum:
@@ -323,6 +333,7 @@ ERRATUM: Form[Erratum] = Form(
         Field("text", _PROSE, "what is to be known", required=True),
     ),
 )
+"""A dated note."""
 PLAN: Form[Entry] = Form(
     "a plan",
     entry,
@@ -380,3 +391,4 @@ PLAN: Form[Entry] = Form(
         _ACCEPTS,
     ),
 )
+"""A whole plan."""

@@ -114,6 +114,7 @@ LUMBER: Form[Entry] = Form(
     ),
     "Boards and construction lumber, by nominal size: `2x4`, `1x6`. Actual sizes follow the standard (PS 20).",
 )
+"""Boards sold by nominal size."""
 SIZED: Form[Entry] = Form(
     "a board sold by its actual size",
     _entry,
@@ -129,6 +130,7 @@ SIZED: Form[Entry] = Form(
     ),
     "Pickets and trim, by a name of your own, with actual sizes.",
 )
+"""Pickets and trim, sold by actual size."""
 SHEET: Form[Entry] = Form(
     "a sheet",
     _entry,
@@ -150,6 +152,7 @@ SHEET: Form[Entry] = Form(
     ),
     "Plywood and other sheet goods, by a name of your own.",
 )
+"""Plywood and other sheets."""
 HARDWOOD: Form[Entry] = Form(
     "hardwood",
     _entry,
@@ -173,6 +176,7 @@ HARDWOOD: Form[Entry] = Form(
     ),
     "Boards sold by the board foot.",
 )
+"""Boards sold by the board foot."""
 WARE: Form[Entry] = Form(
     "an article",
     _entry,
@@ -193,6 +197,7 @@ WARE: Form[Entry] = Form(
         _NOTE,
     ),
 )
+"""Hardware, finish and other supplies."""
 RULES: Form[Entry] = Form(
     "the rules",
     _entry,
@@ -209,6 +214,7 @@ RULES: Form[Entry] = Form(
         Field("longest piece", LENGTH, "the longest piece that fits the car", example="10 ft"),
     ),
 )
+"""What the saw, the car and the hand allow."""
 SHOP: Form[Entry] = Form(
     "a shop file",
     _entry,
@@ -229,3 +235,4 @@ SHOP: Form[Entry] = Form(
         Field("finish", Named(Record(WARE), "articles by name"), "oil, paint, sandpaper"),
     ),
 )
+"""A whole shop file."""

@@ -85,6 +85,7 @@ WOODS: dict[str, Wood] = {
         _wood("medium-density fibreboard", "0.77", "panel", 400_000, "0", "0", _MEMORY),
     )
 }
+"""Every wood and panel known, by its name in lower case."""
 
 
 def wood_named(name: str) -> Wood | None:
