@@ -1,6 +1,8 @@
 """Drawings: a scene of flat shapes in one look, and SVG made of it."""
 
 from scantling.drawing.arrow import arrow, numbered
+from scantling.drawing.board_picture import BoardPicture, CutPicture, OffcutPicture, PiecePicture
+from scantling.drawing.cut_diagram import cut_diagram, told
 from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.escape import escape
 from scantling.drawing.lettering import shorten, text_width, wrap
@@ -27,13 +29,17 @@ __all__ = [
     "LOOKS",
     "PATTERNS",
     "Axis",
+    "BoardPicture",
     "Circle",
     "Curve",
+    "CutPicture",
     "Group",
     "Line",
     "Mark",
     "Move",
+    "OffcutPicture",
     "Path",
+    "PiecePicture",
     "Plot",
     "Point",
     "Polygon",
@@ -45,6 +51,7 @@ __all__ = [
     "Text",
     "across",
     "arrow",
+    "cut_diagram",
     "dark_style",
     "escape",
     "numbered",
@@ -53,6 +60,7 @@ __all__ = [
     "shorten",
     "text_width",
     "to_svg",
+    "told",
     "upright",
     "wrap",
 ]

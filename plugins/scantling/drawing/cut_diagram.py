@@ -1,0 +1,338 @@
+"""Cut diagrams: where each part lies on a board or sheet, and the cuts that free it, in order.
+
+A board is drawn to scale along its length. Where it would come out too thin to be read, its width is
+drawn at a larger scale, and the drawing says so.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from scantling.drawing.arrow import arrow, numbered
+from scantling.drawing.board_picture import BoardPicture, CutPicture, OffcutPicture, PiecePicture
+from scantling.drawing.dimension_line import across, upright
+from scantling.drawing.grain import clip_level, level_grain
+from scantling.drawing.lettering import shorten, text_width, wrap
+from scantling.drawing.shape import Group, Line, Rectangle, Scene, Shape, Strokes, Text
+
+_TITLE, _LABEL, _SMALL, _KEY = 14.0, 11.5, 10.0, 11.0
+_LEFT, _RIGHT = 10.0, 26.0
+_LOWEST_STRIP, _HIGHEST = 26.0, 150.0
+"""A strip gets at least so much height, if the whole board then stays below the other."""
+_CIRCLE = 17.0
+"""Room between the middles of two numbers in circles."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Frame:
+    """The board's place on the page."""
+
+    left: float
+    top: float
+    scale: float
+    """Page units for each unit of the board's length."""
+    upscale: float
+    """Page units for each unit of its width."""
+
+    def x(self, value: float) -> float:
+        return self.left + value * self.scale
+
+    def y(self, value: float) -> float:
+        return self.top + value * self.upscale
+
+    def box(self, thing: PiecePicture | OffcutPicture) -> tuple[float, float, float, float]:
+        return self.x(thing.x), self.y(thing.y), thing.length * self.scale, thing.width * self.upscale
+
+
+def cut_diagram(board: BoardPicture, *, width: float = 440.0) -> Scene:
+    """Return the diagram of one board or sheet, `width` page units wide."""
+    frame = _frame(board, width)
+    board_height = board.width * frame.upscale
+    bottom = frame.top + board_height
+    shapes = [*_heading(board, frame, width), *_wood(board, frame), *_cuts(board, frame)]
+    unnamed: list[PiecePicture] = []
+    for piece in board.pieces:
+        label, whole = _label(piece, frame)
+        shapes.append(label)
+        if not whole:
+            unnamed.append(piece)
+    led, y = _leaders([piece for piece in unnamed if not _letter_fits(piece, frame)], frame, bottom, width)
+    shapes += led
+    if board.length_shown:
+        y += 16
+        shapes.append(across(frame.x(0), frame.x(board.length), y, board.length_shown, to=bottom))
+    if _width_fits(board, frame):
+        shapes.append(upright(frame.top, bottom, width - 12, board.width_shown, to=frame.x(board.length)))
+    notes, y = _notes(board, frame, unnamed, y + 12, width)
+    return Scene(width, y + 4, (*shapes, *notes), f"{board.name}, {board.size}", told(board))
+
+
+def told(board: BoardPicture) -> str:
+    """Return what a diagram shows, in words."""
+    pieces = "; ".join(f"{piece.letter} {piece.name}, {piece.size}" for piece in board.pieces)
+    kept = "; ".join(f"kept offcut, {offcut.size}" for offcut in board.offcuts)
+    cuts = "; ".join(f"cut {cut.number}: {cut.setting}" for cut in board.cuts)
+    sentences = [f"From {board.name}, {board.size}: {pieces}", kept, cuts]
+    return ". ".join(sentence for sentence in sentences if sentence) + "."
+
+
+def _frame(board: BoardPicture, width: float) -> _Frame:
+    rips = any(cut.y1 == cut.y2 for cut in board.cuts)
+    left = _LEFT + (14.0 if rips else 0.0)
+    right = _RIGHT if board.width_shown else _LEFT
+    scale = (width - left - right) / board.length
+    thinnest = min([board.width, *(piece.width for piece in board.pieces)])
+    wanted = min(_LOWEST_STRIP / thinnest, _HIGHEST / board.width)
+    crossed = any(cut.x1 == cut.x2 for cut in board.cuts)
+    return _Frame(left, 26.0 + (_CIRCLE + 6 if crossed else 0), scale, max(scale, wanted))
+
+
+def _says_size(offcut: OffcutPicture, frame: _Frame) -> bool:
+    """Return whether an offcut is drawn large enough to hold its size."""
+    _, _, length, height = frame.box(offcut)
+    return any(any(letter.isdigit() for letter in line) for line in _offcut_words(offcut, length, height))
+
+
+def _width_fits(board: BoardPicture, frame: _Frame) -> bool:
+    """Return whether the board is drawn wide enough for a dimension line with words."""
+    room = board.width * frame.upscale
+    return bool(board.width_shown) and text_width(board.width_shown, 11) + 6 <= room
+
+
+def _heading(board: BoardPicture, frame: _Frame, width: float) -> list[Shape]:
+    like = f" ({board.like_this} boards cut alike)" if board.like_this > 1 else ""
+    name = board.name + like
+    shapes: list[Shape] = [Text(_LEFT, 15, name, _TITLE, look="ink strong")]
+    size = board.size
+    if board.width_shown and not _width_fits(board, frame) and board.width_shown not in size:
+        size = f"{size} × {board.width_shown}"
+    after = _LEFT + text_width(name, _TITLE) + 10
+    shapes.append(Text(after, 15, size, _LABEL, look="soft"))
+    if board.has_grain and after + text_width(size, _LABEL) + 80 < width:
+        y = 11.0
+        shapes += [
+            Text(width - 62, 15, "grain", _SMALL, "end", "soft"),
+            arrow(width - 40, y, width - 10, y, head=6, look="edge"),
+            arrow(width - 28, y, width - 58, y, head=6, look="edge"),
+        ]
+    return shapes
+
+
+def _wood(board: BoardPicture, frame: _Frame) -> list[Shape]:
+    wide, high = board.length * frame.scale, board.width * frame.upscale
+    shapes: list[Shape] = [Rectangle(frame.left, frame.top, wide, high, "edge", "waste")]
+    grain = level_grain(board.name, frame.left, frame.top, wide, high) if board.has_grain else []
+    shapes += [_offcut(offcut, frame) for offcut in board.offcuts]
+    for piece in board.pieces:
+        x, y, length, height = frame.box(piece)
+        lines = tuple(clip_level(grain, x + 1, y + 1, x + length - 1, y + height - 1))
+        wood = (Rectangle(x, y, length, height), Strokes(lines))
+        shapes.append(Group(wood, title=f"{piece.letter} {piece.name}, {piece.size}", part=piece.part))
+    return shapes
+
+
+def _offcut(offcut: OffcutPicture, frame: _Frame) -> Group:
+    x, y, length, height = frame.box(offcut)
+    box = Rectangle(x, y, length, height, "edge", "offcut")
+    middle, words = x + length / 2, _offcut_words(offcut, length, height)
+    first = y + height / 2 + 3.5 - (len(words) - 1) * 6
+    label = [Text(middle, first + i * 12, line, _SMALL, "middle", "ink halo") for i, line in enumerate(words)]
+    return Group((box, *label), title=f"kept offcut, {offcut.size}")
+
+
+def _offcut_words(offcut: OffcutPicture, length: float, height: float) -> list[str]:
+    """Return "keep" and the size, on one line or more, as full as there is room for."""
+    along, _, over = offcut.size.partition(" × ")
+    folded = ["keep", along, *([f"× {over}"] if over else [])]
+    for lines in ([f"keep: {offcut.size}"], ["keep", offcut.size], folded, [offcut.size], ["keep"]):
+        widest = max(text_width(line, _SMALL) for line in lines)
+        if widest + 6 <= length and height >= len(lines) * 12 + 2:
+            return lines
+    return []
+
+
+def _letter_fits(piece: PiecePicture, frame: _Frame) -> bool:
+    _, _, length, height = frame.box(piece)
+    return length >= text_width(piece.letter, _LABEL) + 3 and height >= _LABEL
+
+
+def _label(piece: PiecePicture, frame: _Frame) -> tuple[Shape, bool]:
+    """Return the piece's label, as full as there is room for, and whether it says everything."""
+    x, y, length, height = frame.box(piece)
+    name = f"{piece.letter} {piece.name}"
+    one = f"{name}  {piece.size}"
+    middle_x, middle_y = x + length / 2, y + height / 2
+    if (
+        height >= 2 * _LABEL + 3
+        and max(text_width(name, _LABEL), text_width(piece.size, _SMALL)) + 4 <= length
+    ):
+        return _lines(piece, middle_x, middle_y), True
+    if height >= _LABEL + 2 and text_width(one, _LABEL) + 6 <= length:
+        return _line(one, middle_x, middle_y), True
+    if text_width(one, _LABEL) > length and height > length:
+        if length >= 2 * _LABEL + 3 and height >= text_width(name, _LABEL) + 6:
+            return _turned(piece, middle_x, middle_y, height), text_width(piece.size, _SMALL) + 4 <= height
+        if length >= _LABEL + 3 and height >= text_width(one, _LABEL) + 6:
+            return Text(middle_x + 4, middle_y, one, _LABEL, "middle", "ink strong board", -90), True
+    words = piece.letter
+    for more in (f"{piece.letter} {piece.size}", name):
+        if height >= _LABEL + 2 and text_width(more, _LABEL) + 4 <= length:
+            words = more
+            break
+    if not _letter_fits(piece, frame):
+        return Group(()), False
+    return _line(words, middle_x, middle_y), False
+
+
+def _lines(piece: PiecePicture, x: float, y: float) -> Group:
+    return Group(
+        (
+            Text(x, y - 2, f"{piece.letter} {piece.name}", _LABEL, "middle", "ink strong board"),
+            Text(x, y + _SMALL, piece.size, _SMALL, "middle", "ink board"),
+        )
+    )
+
+
+def _line(words: str, x: float, y: float) -> Text:
+    return Text(x, y + _LABEL * 0.36, words, _LABEL, "middle", "ink strong board")
+
+
+def _turned(piece: PiecePicture, x: float, y: float, room: float) -> Group:
+    """Return the label read from the right, for a piece that stands high and narrow."""
+    size = shorten(piece.size, _SMALL, room - 4)
+    return Group(
+        (
+            Text(x - 3, y, f"{piece.letter} {piece.name}", _LABEL, "middle", "ink strong board", -90),
+            Text(x + _SMALL, y, size, _SMALL, "middle", "ink board", -90),
+        )
+    )
+
+
+def spread(wanted: list[float], apart: float, least: float, most: float) -> list[float]:
+    """Return places near the wanted ones (which rise), at least `apart`, between two ends if they fit."""
+    placed: list[float] = []
+    for at in wanted:
+        placed.append(max(at, placed[-1] + apart if placed else least))
+    limit = most
+    for i in range(len(placed) - 1, -1, -1):
+        placed[i] = min(placed[i], limit)
+        limit = placed[i] - apart
+    return placed
+
+
+def _leaders(
+    pieces: list[PiecePicture], frame: _Frame, bottom: float, width: float
+) -> tuple[list[Shape], float]:
+    """Return letters below the board, each led to a piece too small to hold it."""
+    if not pieces:
+        return [], bottom
+    ordered = sorted(pieces, key=lambda piece: (piece.x + piece.length / 2, piece.y))
+    middles = [(frame.x(piece.x + piece.length / 2), frame.y(piece.y + piece.width / 2)) for piece in ordered]
+    widest = max(text_width(piece.letter, _LABEL) for piece in ordered) + 5
+    places = spread([x for x, _ in middles], widest, 8, width - 8)
+    shapes: list[Shape] = []
+    for piece, (x, y), at in zip(ordered, middles, places, strict=True):
+        shapes += [
+            Line(x, y, at, bottom + 9, "thin"),
+            Text(at, bottom + 19, piece.letter, _LABEL, "middle", "ink strong halo"),
+        ]
+    return shapes, bottom + 20
+
+
+def _cuts(board: BoardPicture, frame: _Frame) -> list[Shape]:
+    lines: list[Shape] = [
+        Line(frame.x(cut.x1), frame.y(cut.y1), frame.x(cut.x2), frame.y(cut.y2), "cut") for cut in board.cuts
+    ]
+    upright_cuts = sorted(
+        (cut for cut in board.cuts if cut.x1 == cut.x2), key=lambda cut: (cut.x1, cut.number)
+    )
+    high = [cut for cut in upright_cuts if min(cut.y1, cut.y2) < 2 * board.kerf + 1e-9]
+    row = frame.top - _CIRCLE / 2 - 5
+    right = frame.x(board.length)
+    places = spread([frame.x(cut.x1) for cut in high], _CIRCLE, frame.left + 6, right)
+    for cut, at in zip(high, places, strict=True):
+        lines.append(Line(at, row, frame.x(cut.x1), frame.top, "thin"))
+        lines.append(numbered(at, row, str(cut.number)))
+    level = sorted((cut for cut in board.cuts if cut.y1 == cut.y2), key=lambda cut: (cut.y1, cut.number))
+    edge = [cut for cut in level if min(cut.x1, cut.x2) < 2 * board.kerf + 1e-9]
+    places = spread([frame.y(cut.y1) for cut in edge], _CIRCLE, frame.top, frame.y(board.width))
+    for cut, at in zip(edge, places, strict=True):
+        lines.append(Line(frame.left - 12, at, frame.left, frame.y(cut.y1), "thin"))
+        lines.append(numbered(frame.left - 13, at, str(cut.number)))
+    placed = {cut.number for cut in (*high, *edge)}
+    lines += [_inner(cut, frame) for cut in board.cuts if cut.number not in placed]
+    return lines
+
+
+def _inner(cut: CutPicture, frame: _Frame) -> Group:
+    """Return the number of a cut that begins inside the board, on its line."""
+    x1, y1 = frame.x(min(cut.x1, cut.x2)), frame.y(min(cut.y1, cut.y2))
+    if cut.x1 == cut.x2:
+        return numbered(x1, y1 + min(9.0, abs(cut.y2 - cut.y1) * frame.upscale / 2), str(cut.number), size=9)
+    return numbered(x1 + min(9.0, abs(cut.x2 - cut.x1) * frame.scale / 2), y1, str(cut.number), size=9)
+
+
+def _notes(
+    board: BoardPicture, frame: _Frame, unnamed: list[PiecePicture], y: float, width: float
+) -> tuple[list[Shape], float]:
+    """Return the lines below the board: what letters mean, the saw's settings, the scale."""
+    keys: dict[tuple[str, str, str], int] = {}
+    for piece in unnamed:
+        key = (piece.letter, piece.name, piece.size)
+        keys[key] = keys.get(key, 0) + 1
+    entries = [
+        (letter, f"{name}, {size}" + (f" (×{count})" if count > 1 else ""))
+        for (letter, name, size), count in keys.items()
+    ]
+    shapes, y = _columns(entries, y, width, circled=False)
+    unsaid = [offcut for offcut in board.offcuts if not _says_size(offcut, frame)]
+    sizes = ", ".join(dict.fromkeys(offcut.size for offcut in unsaid))
+    if unsaid:
+        y += _KEY + 4
+        shapes.append(Text(_LEFT, y, shorten(f"keep (dotted): {sizes}", _KEY, width - 20), _KEY))
+    steps, y = _columns([(str(cut.number), cut.setting) for cut in board.cuts], y + 2, width, circled=True)
+    shapes += steps
+    if frame.upscale > frame.scale * 1.01:
+        y += _SMALL + 5
+        times = f"{frame.upscale / frame.scale:.1f}".removesuffix(".0")
+        words = f"The width is drawn {times} times as large as the length."
+        shapes.append(Text(_LEFT, y, words, _SMALL, look="soft"))
+    return shapes, y
+
+
+def _columns(
+    entries: list[tuple[str, str]], y: float, width: float, *, circled: bool
+) -> tuple[list[Shape], float]:
+    """Return marks with their words in as many columns as there is room for, read down."""
+    if not entries:
+        return [], y
+    widest = max(text_width(words, _KEY) for _, words in entries) + 28
+    columns = max(1, min(len(entries), int((width - 2 * _LEFT + 8) // widest)))
+    rows = -(-len(entries) // columns)
+    room = (width - 2 * _LEFT) / columns
+    shapes: list[Shape] = []
+    if columns == 1:
+        return _stacked(entries, y, width, circled=circled)
+    for i, (mark, words) in enumerate(entries):
+        x, row = _LEFT + (i // rows) * room, y + (i % rows + 1) * 17
+        shapes += [_mark(mark, x, row, circled=circled), Text(x + 20, row, words, _KEY)]
+    return shapes, y + rows * 17
+
+
+def _stacked(
+    entries: list[tuple[str, str]], y: float, width: float, *, circled: bool
+) -> tuple[list[Shape], float]:
+    shapes: list[Shape] = []
+    for mark, words in entries:
+        y += 17
+        shapes.append(_mark(mark, _LEFT, y, circled=circled))
+        for i, line in enumerate(wrap(words, _KEY, width - 2 * _LEFT - 20)):
+            y += 13 if i else 0
+            shapes.append(Text(_LEFT + 20, y, line, _KEY))
+    return shapes, y
+
+
+def _mark(mark: str, x: float, y: float, *, circled: bool) -> Shape:
+    if circled:
+        return numbered(x + 8, y - 4, mark, size=9)
+    return Text(x, y, mark, _KEY, look="ink strong")

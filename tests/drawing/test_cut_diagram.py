@@ -1,0 +1,157 @@
+"""Cut diagrams show what they are given, to scale, with nothing lost and nothing outside."""
+
+from __future__ import annotations
+
+import math
+import re
+from itertools import pairwise
+from xml.etree import ElementTree as ET
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from scantling.drawing import (
+    BoardPicture,
+    CutPicture,
+    Group,
+    OffcutPicture,
+    PiecePicture,
+    Rectangle,
+    Text,
+    cut_diagram,
+    text_width,
+    to_svg,
+)
+
+KERF = 0.125
+
+
+def board(lengths, *, width=3.5, long=96.0, name="leg"):
+    """Return a board crosscut into pieces of these lengths."""
+    pieces, cuts, x = [], [], 0.0
+    for i, length in enumerate(lengths):
+        pieces.append(PiecePicture(x, 0, length, width, chr(65 + i % 26), name, f"{length:g} in", f"part{i}"))
+        x += length
+        cuts.append(CutPicture(x + KERF / 2, 0, x + KERF / 2, width, i + 1, f"crosscut at {length:g} in"))
+        x += KERF
+    kept = (OffcutPicture(x, 0, long - x, width, f"{long - x:g} in"),) if long - x > 12 else ()
+    return BoardPicture(
+        "2x4 no. 1", "8 ft", long, width, KERF, tuple(pieces), kept, tuple(cuts), "8 ft", "3 1/2 in"
+    )
+
+
+def flat(shapes):
+    """Yield every shape, whatever group it is in."""
+    for shape in shapes:
+        if isinstance(shape, Group):
+            yield from flat(shape.shapes)
+        else:
+            yield shape
+
+
+def boxes(scene, title):
+    """Return the rectangles of the groups whose title begins so."""
+    return [
+        next(shape for shape in group.shapes if isinstance(shape, Rectangle))
+        for group in scene.shapes
+        if isinstance(group, Group) and group.title.startswith(title)
+    ]
+
+
+SPLITS = st.lists(st.integers(8, 160).map(lambda eighths: eighths / 8 + 1), min_size=1, max_size=9).filter(
+    lambda lengths: sum(lengths) + KERF * len(lengths) <= 96
+)
+
+
+@given(SPLITS)
+def test_pieces_are_drawn_to_scale_and_kerfs_lie_between(lengths):
+    """All lengths have one scale, and between two neighbours a kerf is left."""
+    scene = cut_diagram(board(lengths))
+    drawn = [box for letter in "ABCDEFGHI" for box in boxes(scene, f"{letter} ")]
+
+    scale = drawn[0].width / lengths[0]
+    assert [box.width / scale for box in drawn] == pytest.approx(lengths)
+    for left, right in pairwise(drawn):
+        assert (right.x - left.x - left.width) / scale == pytest.approx(KERF)
+
+
+@given(SPLITS, st.sampled_from(["leg", "a strip with quite a long name"]))
+def test_every_part_is_named_and_sized_somewhere(lengths, name):
+    """What does not fit on a piece stands in the key below, so every size and letter can be read."""
+    words = [
+        shape.words
+        for shape in flat(cut_diagram(board(lengths, name=name)).shapes)
+        if isinstance(shape, Text)
+    ]
+
+    for i, length in enumerate(lengths):
+        letter = chr(65 + i)
+        assert any(re.search(rf"(^| ){letter}( |$)", word) for word in words)
+        assert any(f"{length:g} in" in word for word in words)
+    assert {str(i + 1) for i in range(len(lengths))} <= set(words)
+
+
+@given(SPLITS, st.sampled_from([360, 440, 700]))
+def test_no_words_leave_the_page(lengths, width):
+    """All words lie inside the drawing."""
+    scene = cut_diagram(board(lengths, name="side strip"), width=width)
+
+    for shape in flat(scene.shapes):
+        if isinstance(shape, Text) and not shape.turn:
+            room = text_width(shape.words, shape.size)
+            left = shape.x - {"start": 0, "middle": room / 2, "end": room}[shape.anchor]
+            assert left > -4, shape
+            assert left + room < width + 4, shape
+            assert 0 < shape.y < scene.height
+
+
+def test_a_thin_board_says_that_its_width_is_drawn_larger():
+    """No scale is changed in silence."""
+
+    def said(picture):
+        return [
+            s.words for s in flat(cut_diagram(picture).shapes) if isinstance(s, Text) and "times" in s.words
+        ]
+
+    assert said(board([20, 30])) == ["The width is drawn 1.8 times as large as the length."]
+    assert said(board([20, 30], width=48.0)) == []
+
+
+def test_waste_offcuts_and_parts_differ_without_colour():
+    """The whole board is hatched as waste, kept pieces are dotted, parts have grain."""
+    root = ET.fromstring(to_svg(cut_diagram(board([40]))))
+
+    fills = [rect.get("fill") or "" for rect in root.iter("{http://www.w3.org/2000/svg}rect")]
+    assert any(fill.endswith("-waste)") for fill in fills)
+    assert any(fill.endswith("-offcut)") for fill in fills)
+    assert [path for path in root.iter("{http://www.w3.org/2000/svg}path") if path.get("class") == "sc-grain"]
+
+
+def test_the_same_board_gives_the_same_bytes():
+    """A diagram depends on nothing but its board."""
+    assert to_svg(cut_diagram(board([20, 30]))) == to_svg(cut_diagram(board([20, 30])))
+
+
+def test_a_diagram_is_told_in_words():
+    """Who cannot see it is told the parts, the cuts and what is kept."""
+    told = cut_diagram(board([20, 30])).told
+
+    assert "A leg, 20 in; B leg, 30 in" in told
+    assert "cut 2: crosscut at 30 in" in told
+    assert "kept offcut, 45.75 in" in told
+
+
+def test_a_full_sheet_stays_small():
+    """A sheet of forty pieces is a small file."""
+    pieces = [
+        PiecePicture(12.1 * i, 9.1 * j, 12, 9, "ABCDE"[j], f"part {j}", "12 in × 9 in", f"p{j}")
+        for i in range(7)
+        for j in range(5)
+    ]
+    picture = BoardPicture("3/4 plywood no. 1", "48 in × 96 in", 96, 48, 0.1, tuple(pieces))
+
+    assert len(to_svg(cut_diagram(picture))) < 40_000
+    assert math.isclose(
+        boxes(cut_diagram(picture), "A")[0].width / boxes(cut_diagram(picture), "A")[0].height, 12 / 9
+    )
