@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from typing import Any, NoReturn
@@ -10,38 +10,62 @@ from typing import Any, NoReturn
 from scantling.fault import Fault, Faulty, Place
 from scantling.formula.function import FUNCTIONS
 from scantling.formula.reckon import divided, equal, minus, multiplied, ordered, plus
-from scantling.formula.tree import Call, Chain, Choice, Comparison, Literal, Name, Node, Prefix, Step
+from scantling.formula.tree import (
+    Call,
+    Chain,
+    Choice,
+    Comparison,
+    Literal,
+    Name,
+    Node,
+    Prefix,
+    Step,
+    children,
+)
 from scantling.formula.value import Scope, Value, name_of
 
 Run = Callable[[Scope], Value]
 _SUMS: dict[str, Callable[[Any, Any], Value]] = {"+": plus, "-": minus, "*": multiplied, "/": divided}
 
 
-def compiled(node: Node) -> Run:
-    """Return a function from a scope to the worth of `node`.
+def compiled(nodes: Sequence[Node]) -> Run:
+    """Return a function from a scope to the worth of a tree.
 
     It raises `KeyError` for a name that the scope lacks, and `Faulty` for what cannot be reckoned.
+
+    Args:
+        nodes: the tree's nodes as `walk` gives them. They are compiled from the last to the first, so
+            that no call nests, however deep the tree.
     """
-    return _COMPILERS[type(node)](node)
+    done: list[Run] = []
+    for node in reversed(nodes):
+        below = [done.pop() for _ in children(node)]
+        done.append(_COMPILERS[type(node)](node, below))
+    return done[0]
 
 
-def _literal(node: Literal) -> Run:
+def _literal(node: Literal, _: list[Run]) -> Run:
     value = node.value
     return lambda _: value
 
 
-def _name(node: Name) -> Run:
+def _name(node: Name, _: list[Run]) -> Run:
     name = node.name
-    return lambda scope: scope[name]
+
+    def run(scope: Scope) -> Value:
+        value = scope[name]
+        return value if value.__class__ is not int else Fraction(value)
+
+    return run
 
 
-def _chain(node: Chain) -> Run:
+def _chain(node: Chain, below: list[Run]) -> Run:
     if node.steps[0].operator in {"and", "or"}:
-        return _logic(node)
-    first = compiled(node.first)
-    if len(node.steps) == 1:
-        return _single(node, first, node.steps[0])
-    steps = [(_SUMS[step.operator], compiled(step.operand), step) for step in node.steps]
+        return _logic(node, below)
+    first, *rest = below
+    if len(rest) == 1:
+        return _single(node, first, rest[0])
+    steps = [(_SUMS[step.operator], operand, step) for step, operand in zip(node.steps, rest, strict=True)]
 
     def run(scope: Scope) -> Value:
         value = first(scope)
@@ -56,8 +80,9 @@ def _chain(node: Chain) -> Run:
     return run
 
 
-def _single(node: Chain, first: Run, step: Step) -> Run:
-    reckon, second = _SUMS[step.operator], compiled(step.operand)
+def _single(node: Chain, first: Run, second: Run) -> Run:
+    step = node.steps[0]
+    reckon = _SUMS[step.operator]
 
     def run(scope: Scope) -> Value:
         value, other = first(scope), second(scope)
@@ -86,40 +111,33 @@ def _misfit(faulty: Faulty, node: Chain, step: Step, left: Value) -> NoReturn:
     _place(faulty, start, end)
 
 
-def _logic(node: Chain) -> Run:
-    runs = [(_yes_or_no(part), part) for part in (node.first, *(step.operand for step in node.steps))]
+def _logic(node: Chain, below: list[Run]) -> Run:
+    parts = [_yes_or_no(part, run) for part, run in zip(children(node), below, strict=True)]
     stop = node.steps[0].operator == "or"
 
     def run(scope: Scope) -> Value:
-        return next((stop for part, _ in runs if part(scope) is stop), not stop)
+        for part in parts:
+            if part(scope) is stop:
+                return stop
+        return not stop
 
     return run
 
 
-def _yes_or_no(node: Node) -> Callable[[Scope], bool]:
-    inner = compiled(node)
-
+def _yes_or_no(node: Node, inner: Run) -> Callable[[Scope], bool]:
     def run(scope: Scope) -> bool:
         value = inner(scope)
         if value is True or value is False:
             return value
         message = f"yes or no is wanted here; this is {name_of(value)}"
-        raise Faulty(
-            [
-                Fault(
-                    "wrong-kind",
-                    message,
-                    Place(start=node.start, end=node.end),
-                    "compare it, as in width > 48 in",
-                )
-            ]
-        )
+        place = Place(start=node.start, end=node.end)
+        raise Faulty([Fault("wrong-kind", message, place, "compare it, as in width > 48 in")])
 
     return run
 
 
-def _comparison(node: Comparison) -> Run:
-    left, right, operator = compiled(node.left), compiled(node.right), node.operator
+def _comparison(node: Comparison, below: list[Run]) -> Run:
+    (left, right), operator = below, node.operator
     alike = operator in {"=", "is"}
 
     def run(scope: Scope) -> Value:
@@ -134,11 +152,12 @@ def _comparison(node: Comparison) -> Run:
     return run
 
 
-def _prefix(node: Prefix) -> Run:
+def _prefix(node: Prefix, below: list[Run]) -> Run:
+    (inner,) = below
     if node.operator == "not":
-        wanted = _yes_or_no(node.operand)
+        wanted = _yes_or_no(node.operand, inner)
         return lambda scope: not wanted(scope)
-    inner, negative = compiled(node.operand), node.operator == "-"
+    negative = node.operator == "-"
 
     def run(scope: Scope) -> Value:
         value = inner(scope)
@@ -150,14 +169,13 @@ def _prefix(node: Prefix) -> Run:
     return run
 
 
-def _choice(node: Choice) -> Run:
-    condition, then, otherwise = _yes_or_no(node.condition), compiled(node.then), compiled(node.otherwise)
+def _choice(node: Choice, below: list[Run]) -> Run:
+    condition, then, otherwise = _yes_or_no(node.condition, below[0]), below[1], below[2]
     return lambda scope: then(scope) if condition(scope) else otherwise(scope)
 
 
-def _call(node: Call) -> Run:
+def _call(node: Call, arguments: list[Run]) -> Run:
     reckon = FUNCTIONS[node.function].reckon
-    arguments = [compiled(argument) for argument in node.arguments]
 
     def run(scope: Scope) -> Value:
         values = [argument(scope) for argument in arguments]
@@ -180,7 +198,7 @@ def _place(faulty: Faulty, start: int, end: int) -> NoReturn:
     raise Faulty(placed) from None
 
 
-_COMPILERS: dict[type, Callable[[Any], Run]] = {
+_COMPILERS: dict[type, Callable[[Any, list[Run]], Run]] = {
     Literal: _literal,
     Name: _name,
     Chain: _chain,

@@ -9,7 +9,7 @@ from fractions import Fraction
 from scantling.fault import Fault, Faulty, Place, did_you_mean
 from scantling.formula.compile import Run, compiled
 from scantling.formula.parse import tree_of
-from scantling.formula.tree import Call, Chain, Choice, Comparison, Literal, Name, Node, Prefix
+from scantling.formula.tree import Comparison, Literal, Name, walk
 from scantling.formula.value import Scope, Value, Wanted, require, require_count
 from scantling.measure import Angle, Area, Length, round_number
 
@@ -108,11 +108,11 @@ def read_formula(text: str) -> Formula:
         Faulty: where it cannot be read; the place holds the characters that are wrong.
     """
     tree = tree_of(text)
-    nodes = list(_nodes(tree))
+    nodes = walk(tree)
     uses = tuple(NameUse(node.name, node.start, node.end) for node in nodes if isinstance(node, Name))
     compared = tuple(use for node in nodes if isinstance(node, Comparison) for use in _compared(node))
     names = tuple(dict.fromkeys(use.name for use in uses))
-    return Formula(text, uses, compared, names, compiled(tree))
+    return Formula(text, uses, compared, names, compiled(nodes))
 
 
 def settled(value: Value, text: str) -> Value:
@@ -151,31 +151,6 @@ def _unknown(use: NameUse, known: Iterable[str]) -> Fault:
     near = did_you_mean(use.name, known, kind="sizes")
     place = Place(start=use.start, end=use.end)
     return Fault("unknown-name", f"there is no size called '{use.name}'", place, near)
-
-
-def _nodes(tree: Node) -> Iterator[Node]:
-    """Yield a tree's nodes in written order."""
-    waiting = [tree]
-    while waiting:
-        node = waiting.pop()
-        yield node
-        waiting.extend(reversed(_children(node)))
-
-
-def _children(node: Node) -> tuple[Node, ...]:
-    match node:
-        case Chain():
-            return (node.first, *(step.operand for step in node.steps))
-        case Comparison():
-            return (node.left, node.right)
-        case Prefix():
-            return (node.operand,)
-        case Choice():
-            return (node.condition, node.then, node.otherwise)
-        case Call():
-            return node.arguments
-        case _:
-            return ()
 
 
 def _compared(node: Comparison) -> Iterator[WordsUse]:

@@ -16,7 +16,8 @@ from scantling.measure import UNIT_WORDS
 
 LONGEST_FORMULA = 2_000
 DEEPEST_BRACKETS = 60
-_DEEPEST_CALLS = 200
+_DEEPEST_CALLS = 120
+"""As many as the interpreter can hold with room to spare; 60 brackets and what stands between them fit."""
 
 _COMPARISON = 4
 _RANKS: Mapping[str, int] = {

@@ -194,5 +194,5 @@ def _sign(text: str, at: int) -> Token:
             message, mend = _MENDS[written]
             complain("stray-sign", message, at, at + len(written), mend)
         if written in _SIGNS:
-            return Token(Kind.SIGN, _SIGNS[written], at, at + size)
+            return Token(Kind.SIGN, _SIGNS[written], at, at + len(written))
     complain("stray-sign", f"'{text[at]}' means nothing here", at, at + 1)

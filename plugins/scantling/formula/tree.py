@@ -80,3 +80,31 @@ class Call(Node):
 
     function: str
     arguments: tuple[Node, ...]
+
+
+def children(node: Node) -> tuple[Node, ...]:
+    """Return the nodes right below a node, in written order."""
+    match node:
+        case Chain():
+            return (node.first, *(step.operand for step in node.steps))
+        case Comparison():
+            return (node.left, node.right)
+        case Prefix():
+            return (node.operand,)
+        case Choice():
+            return (node.condition, node.then, node.otherwise)
+        case Call():
+            return node.arguments
+        case _:
+            return ()
+
+
+def walk(tree: Node) -> list[Node]:
+    """Return all nodes of a tree, each before those below it, in written order."""
+    found: list[Node] = []
+    waiting = [tree]
+    while waiting:
+        node = waiting.pop()
+        found.append(node)
+        waiting.extend(reversed(children(node)))
+    return found
