@@ -5,40 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from scantling.cutting.bars import bar_need, bars_of
+from scantling.cutting.diving import Diver
 from scantling.cutting.family import Family
+from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need
 from scantling.cutting.rebuild import Rebuilder
-from scantling.cutting.relaxation import Held, Relaxation
+from scantling.cutting.relaxation import Relaxation
 from scantling.cutting.search import Amounts, Verdict
-from scantling.cutting.sections import Grid, best_boards
 from scantling.cutting.steps import Chance, Steps
-
-
-class PanelPatterns:
-    """What a board or sheet can hold in three stages of cuts."""
-
-    def __init__(self, family: Family) -> None:
-        self.family = family
-        self.counts = tuple(kind.count for kind in family.kinds)
-        self.sizes = tuple(kind.length * kind.width for kind in family.kinds)
-        self.prices = tuple(sort.price for sort in family.sorts)
-        self.most = tuple(sort.most for sort in family.sorts)
-        self.limited = tuple(sort.limited for sort in family.sorts)
-        self.grids = [Grid(family, False), Grid(family, True)]
-
-    def best(self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]) -> list[list[Held]]:
-        """Return for each of the sorts its best patterns, one for each direction of the first cuts."""
-        found: list[list[Held]] = [[] for _ in sorts]
-        for grid in self.grids:
-            rooms = [(self.family.sorts[j].length, self.family.sorts[j].width) for j in sorts]
-            rooms = [room[::-1] for room in rooms] if grid.across else rooms
-            for place, held in enumerate(best_boards(grid, worths, rooms, targets)):
-                if held is not None:
-                    found[place].append(held)
-        for held in found:
-            held.sort(key=lambda one: -one[0])
-        return found
 
 
 class PanelCutter:
@@ -54,10 +29,13 @@ class PanelCutter:
             need = bar_need(family, bars, steps)
             if need is not None:
                 self.needs.append(need)
+        self.bases: dict[Amounts, list] = {}
         self.relaxation = Relaxation(PanelPatterns(family), steps) if family.stages <= 3 else None
 
     def first(self) -> list[Layout] | None:
-        return None
+        from scantling.cutting.shopping import greedy
+
+        return greedy(self.family, Steps(1 << 60))
 
     def sharpen(self) -> bool:
         if self.relaxation is None:
@@ -72,17 +50,24 @@ class PanelCutter:
                 if need is not None and need.slack(amounts) < 0:
                     self.needs.append(need)
                     return True
-        if effort == 1 and self.relaxation is not None:
+        if effort >= 1 and self.relaxation is not None and amounts not in self.bases:
             need = self.relaxation.of_list(amounts)
             if need is not None:
                 self.needs.append(need)
                 return True
+            self.bases[amounts] = self.relaxation.bases
         return False
 
     def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
+        if effort >= 1 and self.relaxation is not None:
+            self.relaxation.bases = self.bases[amounts]
+            diver = Diver(self.family, self.steps, Chance(effort), 100 * effort)
+            found = diver.dive(amounts, 1 + effort, self.relaxation)
+            if found is not None:
+                return found
         search = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1))
-        found = search.run([30, 300, 1000, 3000][min(effort, 3)])
+        found = search.run([30, 100, 500, 3000][min(effort, 3)])
         return Verdict.UNDECIDED if found is None else found
 
 

@@ -38,13 +38,15 @@ class Rebuilder:
 
     def run(self, rounds: int) -> list[Layout] | None:
         """Return layouts that hold every piece, or None where none was found."""
-        chance, areas = self.chance, self.areas
         every = [k for k, kind in enumerate(self.family.kinds) for _ in range(kind.count)]
-        every.sort(key=lambda k: (-areas[k], k))
         self.boards, self.left = self.recreate(self.boards, every)
+        return self.improve(rounds)
+
+    def improve(self, rounds: int) -> list[Layout] | None:
+        """Go on from the boards as they are."""
+        chance, areas = self.chance, self.areas
         worst = sum(areas[k] for k in self.left)
         best = worst
-        patience = 0
         for turn in range(rounds):
             if not self.left:
                 return self.layouts()
@@ -79,7 +81,7 @@ class Rebuilder:
             loose += [p[0] for s in boards[at][5] for t in s[2] for p in t[2]]
             boards[at] = self.empty(boards[at][0], bool(chance.below(2)))
             return boards, loose
-        for _ in range(1 + chance.below(3)):
+        for _ in range(1 + chance.below(8)):
             at = chance.below(len(boards))
             number, across, spare, length, width, sections = boards[at]
             if not sections:
@@ -126,12 +128,13 @@ class Rebuilder:
 
     def put(self, boards: list[list], kind: int, strip_value: float, side_value: float) -> bool:
         best, where = None, None
+        chance = self.chance
         self.steps.done += 1
         for board in boards:
             spare, wide = board[2], board[4]
             for way in self.ways[board[0], board[1]][kind]:
                 _, length, width = way
-                if length <= spare:
+                if length <= spare and chance.below(32):
                     cost = length * (wide - side_value * (wide - width))
                     if best is None or cost < best:
                         best, where = cost, (board, way, None, None)
@@ -148,7 +151,7 @@ class Rebuilder:
                     for strip in strips:
                         wider = width - strip[0]
                         more = strip[1] + length - slen
-                        if more > spare or wider > free:
+                        if more > spare or wider > free or not chance.below(32):
                             continue
                         if wider < 0:
                             wider = 0

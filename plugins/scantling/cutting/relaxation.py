@@ -9,8 +9,8 @@ from scantling.cutting.mixture import Column, Mixture
 from scantling.cutting.needs import Need, whole
 from scantling.cutting.steps import Steps
 
-Held = tuple[float, list[int]]
-"""The worth of a pattern and how many of each kind it holds."""
+Held = tuple[float, list[int], object]
+"""The worth of a pattern, how many of each kind it holds, and how it is laid out."""
 
 
 class Patterns(Protocol):
@@ -41,7 +41,7 @@ class Relaxation:
 
     def __init__(self, patterns: Patterns, steps: Steps) -> None:
         self.patterns, self.steps = patterns, steps
-        self.pool: dict[tuple[int, tuple[int, ...]], None] = {}
+        self.pool: dict[tuple[int, tuple[int, ...]], object] = {}
         self.bases: list[Column] = []
 
     def need(self, worths: Sequence[int]) -> Need:
@@ -106,9 +106,9 @@ class Relaxation:
                     raise _Excluded(worths)
             columns = []
             for j, found in zip(sorts, held):
-                for _, counts in found:
+                for _, counts, chain in found:
                     key = (j, tuple(counts))
-                    self.pool[key] = None
+                    self.pool[key] = chain
                     columns.append((prices[j], *key))
             return columns
 

@@ -63,7 +63,6 @@ class Search:
     def run(self) -> tuple[list[Layout] | None, int]:
         """Return the cheapest layouts found (or None) and a proven bound on the cost."""
         cutter = self.cutter
-        self._keep(cutter.first())
         sharp = False
         for amounts in self._lists():
             if self.steps.left == 0:
@@ -82,6 +81,8 @@ class Search:
                 break
             self.undecided.append(amounts)
         self._again()
+        if self.best is None:
+            self._keep(cutter.first())
         bound = min([self.top, *(self.cost(amounts) for amounts in self.undecided)])
         return self.best, bound
 

@@ -22,13 +22,13 @@ class Grid:
         self.across = across
         self.counts = [kind.count for kind in family.kinds]
         self.kinds = len(family.kinds)
-        options: dict[int, list[tuple[int, int]]] = {}
+        options: dict[int, list[tuple[int, int, int]]] = {}
         for number, kind in enumerate(family.kinds):
             for turned in (0, 1) if kind.may_turn else (0,):
                 length, width = (kind.width, kind.length) if turned else (kind.length, kind.width)
                 width = least_width(family, width)
                 along, side = (width, length) if across else (length, width)
-                options.setdefault(side, []).append((along, number))
+                options.setdefault(side, []).append((along, number, turned))
         self.classes = [(side, sorted(options[side])) for side in sorted(options)]
 
 
@@ -40,7 +40,7 @@ def least_width(family: Family, width: int) -> int:
 
 def best_boards(
     grid: Grid, worths: Sequence[Worth], rooms: Sequence[tuple[int, int]], targets: Sequence[Worth]
-) -> list[tuple[Worth, list[int]] | None]:
+) -> list[tuple[Worth, list[int], tuple] | None]:
     """Return for each room (length, width) the best worth above its target and the counts, or None."""
     strips = _strips(grid, worths, max(room[0] for room in rooms), max(room[1] for room in rooms))
     sides = sorted({room[1] for room in rooms})
@@ -48,7 +48,7 @@ def best_boards(
     found = []
     for (length, side), target in zip(rooms, targets, strict=True):
         best = _board(sections[side], length, target)
-        found.append(None if best is None else (best[0], _counts(best[1], grid.kinds)))
+        found.append(None if best is None else (best[0], _counts(best[1], grid.kinds), (grid.across, best[1])))
     return found
 
 
@@ -60,7 +60,7 @@ def _strips(grid: Grid, worths: Sequence[Worth], longest: int, widest: int):
         if side > widest:
             break
         copies_here = 0
-        for along, kind in options:
+        for along, kind, turned in options:
             worth = worths[kind]
             if worth <= 0 or along > longest:
                 continue
@@ -68,7 +68,7 @@ def _strips(grid: Grid, worths: Sequence[Worth], longest: int, widest: int):
             merged = entries
             for copies in range(1, min(grid.counts[kind], longest // along) + 1):
                 used, gain, top = along * copies, worth * copies, longest - along * copies
-                merged = merged + [(at + used, value + gain, (kind, copies, chain))
+                merged = merged + [(at + used, value + gain, ((kind, turned, along, side), copies, chain))
                                    for at, value, chain in entries if at <= top]
             merged.sort(key=_rank)
             entries, best = [], -1
@@ -189,6 +189,23 @@ def _counts(chain, kinds: int) -> list[int]:
         while section:
             strip, copies, section = section
             while strip:
-                kind, number, strip = strip
-                counts[kind] += number * copies
+                laid, number, strip = strip
+                counts[laid[0]] += number * copies
     return counts
+
+
+def laid_out(chain) -> list[list[list[tuple[int, int, int, int]]]]:
+    """Return the sections of a pattern, each a list of strips, each a list of pieces."""
+    sections = []
+    while chain:
+        (section, _), chain = chain
+        strips = []
+        while section:
+            strip, copies, section = section
+            pieces = []
+            while strip:
+                laid, number, strip = strip
+                pieces += [laid] * number
+            strips += [pieces] * copies
+        sections.append(strips)
+    return sections

@@ -1,0 +1,108 @@
+"""Filling a list with whole patterns, guided by what fractions of patterns could do.
+
+One pattern of the linear programme is laid on a board, the programme is solved again for what is left,
+and so on; where it says that the rest cannot be done, another pattern is tried.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from scantling.cutting.family import Family
+from scantling.cutting.layout import Layout
+from scantling.cutting.holding import PanelPatterns
+from scantling.cutting.rebuild import Rebuilder
+from scantling.cutting.relaxation import Relaxation
+from scantling.cutting.sections import laid_out
+from scantling.cutting.steps import Chance, Steps
+
+
+class Diver:
+    """The search for whole patterns."""
+
+    def __init__(self, family: Family, steps: Steps, chance: Chance, rounds: int) -> None:
+        self.family, self.steps, self.chance, self.rounds = family, steps, chance, rounds
+        self.areas = [kind.length * kind.width for kind in family.kinds]
+
+    def dive(self, amounts: Sequence[int], width: int, first: Relaxation | None = None) -> list[Layout] | None:
+        """Return layouts for the list, or None where none was found."""
+        self.width = width
+        counts = [kind.count for kind in self.family.kinds]
+        return self._deeper(counts, list(amounts), [], first)
+
+    def _deeper(
+        self, counts: list[int], amounts: list[int], done: list[list], relaxation: Relaxation | None = None
+    ) -> list[Layout] | None:
+        if not any(counts):
+            return self._finish(counts, amounts, done, 1)
+        boards = sum(amounts)
+        if boards == 0 or self.steps.left == 0:
+            return None
+        index = [k for k, count in enumerate(counts) if count]
+        if relaxation is None:
+            kinds = tuple(replace(self.family.kinds[k], count=counts[k]) for k in index)
+            relaxation = Relaxation(PanelPatterns(replace(self.family, kinds=kinds)), self.steps)
+            if relaxation.of_list(amounts) is not None:
+                return None
+        if boards == 1:
+            return self._finish(counts, amounts, done, self.rounds)
+        for sort, laid in self._candidates(relaxation, index, counts)[: self.width]:
+            board, left = self._lay(sort, laid, index, counts)
+            amounts[sort] -= 1
+            found = self._deeper(left, amounts, [*done, board])
+            amounts[sort] += 1
+            if found is not None:
+                return found
+        return None
+
+    def _candidates(self, relaxation: Relaxation, index: list[int], counts: list[int]) -> list[tuple[int, tuple]]:
+        """Return the patterns in use, those that use their board best first."""
+        ranked = []
+        for amount, sort, pattern in relaxation.bases:
+            used = sum([min(n, counts[k]) * self.areas[k] for n, k in zip(pattern, index)])
+            stock = self.family.sorts[sort]
+            share = used / (stock.length * stock.width) + (amount > 0.999)
+            ranked.append((-share, sort, pattern))
+        ranked.sort()
+        return [(sort, relaxation.pool[sort, pattern]) for _, sort, pattern in ranked]
+
+    def _lay(self, sort: int, laid: tuple, index: list[int], counts: list[int]) -> tuple[list, list[int]]:
+        """Return a board with a pattern's pieces, as far as they are wanted, and the counts left."""
+        across, chain = laid
+        left = list(counts)
+        stock = self.family.sorts[sort]
+        long, wide = (stock.width, stock.length) if across else (stock.length, stock.width)
+        sections = []
+        for strips in laid_out(chain):
+            kept = []
+            for pieces in strips:
+                row = []
+                for kind, turned, along, side in pieces:
+                    if left[index[kind]]:
+                        left[index[kind]] -= 1
+                        row.append((index[kind], turned, along, side))
+                if row:
+                    kept.append([max(p[3] for p in row), sum(p[2] for p in row), tuple(row)])
+            if kept:
+                sections.append([max(s[1] for s in kept), wide - sum(s[0] for s in kept), kept])
+        board = [sort, across, long - sum(s[0] for s in sections), long, wide, sections]
+        builder = Rebuilder(self.family, [sort], self.steps, self.chance)
+        rest = [k for k, count in enumerate(left) for _ in range(count)]
+        rest.sort(key=lambda k: (-self.areas[k], k))
+        (board,), after = builder.recreate([board], rest)
+        left = [0] * len(counts)
+        for k in after:
+            left[k] += 1
+        return board, left
+
+    def _finish(self, counts: list[int], amounts: list[int], done: list[list], rounds: int) -> list[Layout] | None:
+        """Fill what boards are left, then mend all boards together."""
+        sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
+        loose = [k for k, count in enumerate(counts) for _ in range(count)]
+        last = Rebuilder(self.family, sorts, self.steps, self.chance)
+        last.boards, last.left = last.recreate(last.boards, loose)
+        last.improve(rounds)
+        whole = Rebuilder(self.family, [board[0] for board in done] + sorts, self.steps, self.chance)
+        whole.boards, whole.left = [*done, *last.boards], last.left
+        return whole.improve(self.rounds)
