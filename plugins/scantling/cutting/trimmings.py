@@ -64,12 +64,13 @@ def _lanes(offcut: FittedOffcut, part: FittedPart, kerf: Length) -> int:
 def cut_trimmings(
     parts: Iterable[FittedPart], offcuts: Iterable[FittedOffcut], kerf: Length
 ) -> tuple[tuple[OffcutPiece, ...], dict[str, int]]:
-    """Lay out parts on strips, longest first.
+    """Lay out parts on strips, longest first, each on the slenderest strip that holds it.
 
     Returns:
         The pieces that found a place, and how many of each part did not.
     """
-    strips = [_Strip(offcut, number) for offcut in offcuts for number in range(1, offcut.count + 1)]
+    slender_first = sorted(offcuts, key=lambda offcut: offcut.width.inches * offcut.thick.inches)
+    strips = [_Strip(offcut, number) for offcut in slender_first for number in range(1, offcut.count + 1)]
     pieces: list[OffcutPiece] = []
     left: dict[str, int] = {}
     for part in sorted(parts, key=lambda part: -part.length.inches):
