@@ -8,7 +8,7 @@ from typing import Self, overload
 from scantling.measure.quantity import Number, Q, Quantity, make, parted, ratio, times
 
 MM_PER_INCH = Fraction(254, 10)
-"""Exactly 25.4 (NIST SP 811, Appendix B)."""
+"""Exactly 25.4 (16 CFR 500.19: 1 in = 2.54 cm)."""
 
 
 class Length(Quantity):

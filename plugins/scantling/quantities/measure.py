@@ -54,4 +54,25 @@ QUANTITIES: tuple[Quantity, ...] = (
         meaning="The same weight in the other unit.",
         room="measure",
     ),
+    Quantity(
+        id="surface-measure",
+        title="Surface measure",
+        unit="sq ft, board feet",
+        meaning="A hardwood board's face in whole square feet, and the board feet that follow from it.",
+        room="measure",
+    ),
+    Quantity(
+        id="linear-feet",
+        title="Linear feet",
+        unit="ft",
+        meaning="The length of pieces laid end to end.",
+        room="measure",
+    ),
+    Quantity(
+        id="roots-and-angles",
+        title="Roots, sines and angles",
+        unit="1, in, deg",
+        meaning="Square roots, diagonals, sines and the angles of slopes, to twelve decimals.",
+        room="measure",
+    ),
 )
