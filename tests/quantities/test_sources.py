@@ -37,9 +37,16 @@ def test_every_test_of_the_outside_carries_its_source():
     assert bare == []
 
 
+def without_versions(text):
+    """Return the page as it is whatever version of a library is installed."""
+    return re.sub(r"version [\w.]+", "version", text)
+
+
 def test_the_page_is_current():
     """The committed page is what `make docs` writes now."""
-    assert page.PAGE.read_text("utf-8") == page.write(QUANTITIES, sources.all_checks()), "run `make docs`"
+    written = page.write(QUANTITIES, sources.all_checks())
+
+    assert without_versions(page.PAGE.read_text("utf-8")) == without_versions(written), "run `make docs`"
 
 
 def test_the_list_of_quantities_is_in_order():

@@ -20,13 +20,6 @@ QUANTITIES: tuple[Quantity, ...] = (
         room="report",
     ),
     Quantity(
-        id="linear-feet",
-        title="Linear feet",
-        unit="ft",
-        meaning="The lengths of the boards to buy, end to end.",
-        room="report",
-    ),
-    Quantity(
         id="sheet-area",
         title="Area of sheet goods",
         unit="sq ft",
