@@ -1,0 +1,25 @@
+"""What the author of a site may set for the plugin in `mkdocs.yml`."""
+
+from __future__ import annotations
+
+from mkdocs.config import base
+from mkdocs.config import config_options as c
+
+
+class ScantlingConfig(base.Config):
+    """Options of the plugin."""
+
+    enabled = c.Type(bool, default=True)
+    """Whether it does anything."""
+    plans = c.Type(str, default="plans")
+    """The folder of plans and the shop file, beside `mkdocs.yml`; also where they stand on the site."""
+    title = c.Type(str, default="Plans")
+    """The heading of the catalog page."""
+    intro = c.Optional(c.Type(str))
+    """A sentence below it."""
+    units = c.Choice(("in", "mm"), default="in")
+    """What lengths are shown in."""
+    fraction = c.Choice((2, 4, 8, 16, 32, 64), default=16)
+    """The finest fraction of an inch that is shown."""
+    style = c.Type(bool, default=True)
+    """Whether pages get the notebook look; without it they take the theme's."""

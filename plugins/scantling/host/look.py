@@ -1,0 +1,28 @@
+"""Giving a site the notebook look through what the theme supports: folders, style, scripts, settings."""
+
+from __future__ import annotations
+
+from mkdocs.config.config_options import ExtraScriptValue
+from mkdocs.config.defaults import MkDocsConfig
+
+from scantling.pages import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
+
+
+def wear_look(config: MkDocsConfig) -> None:
+    """Put our templates behind the author's own, and fill in what the author left at the theme's default."""
+    theme = config.theme
+    folder = str(THEME)
+    if folder not in theme.dirs:
+        theme.dirs.insert(1 if theme.custom_dir else 0, folder)
+    config.extra_css = [style for style in STYLES if style not in config.extra_css] + list(config.extra_css)
+    for script in SCRIPTS:
+        if script not in [str(other) for other in config.extra_javascript]:
+            value = ExtraScriptValue(script)
+            value.defer = True
+            config.extra_javascript.append(value)
+    if "palette" not in theme or not theme["palette"]:
+        theme["palette"] = [dict(option) for option in PALETTE]
+    if isinstance(theme["font"], dict) and theme["font"].get("text") == "Roboto":
+        # the theme would ask a font service on the network
+        theme["font"] = False
+    theme["features"] = list(dict.fromkeys([*theme["features"], *FEATURES]))

@@ -1,0 +1,115 @@
+"""The plugin itself: one method an event of the host, in the order in which they are called."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any, Literal
+
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import PluginError
+from mkdocs.livereload import LiveReloadServer
+from mkdocs.plugins import BasePlugin, get_plugin_logger
+from mkdocs.structure.files import File, Files, InclusionLevel
+
+from scantling.fault import Severity
+from scantling.host.config import ScantlingConfig
+from scantling.host.look import wear_look
+from scantling.measure import Display
+from scantling.pages import Choices, Finished, Page, fault_page, make_pages, told_faults, with_front_matter
+from scantling.source import Diagnostic, read_catalog
+
+log = get_plugin_logger("scantling")
+
+
+class ScantlingPlugin(BasePlugin[ScantlingConfig]):
+    """Makes the pages of every plan when a site is built or served."""
+
+    def __init__(self) -> None:
+        self.is_serving = False
+        self.finished: Finished | None = None
+
+    def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
+        """Remember whether a person is watching, who wants to see faults and not lose the preview."""
+        del dirty
+        self.is_serving = command == "serve"
+
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """Put our templates, style and scripts at the theme's side."""
+        if self.config.enabled and self.config.style:
+            wear_look(config)
+        return config
+
+    def on_pre_build(self, *, config: MkDocsConfig) -> None:
+        """Make the pages, before the host empties the folder of the last good site."""
+        self.finished = None
+        if not self.config.enabled:
+            return
+        folder = self._folder(config)
+        catalog = read_catalog(folder)
+        finished = make_pages(catalog, self._choices())
+        if finished.faults and not self.is_serving:
+            raise PluginError(_told(finished.faults))
+        self._warn(finished)
+        self.finished = finished
+
+    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
+        """Hand the pages and side files over."""
+        if self.finished is None:
+            return files
+        if self.finished.faults:
+            page = fault_page(self.finished.faults, self.config.plans)
+            pages = [page, *(other for other in self.finished.pages if other.path != page.path)]
+        else:
+            pages = list(self.finished.pages)
+        for page in pages:
+            _put(files, _page_file(page, config))
+        for side in self.finished.files:
+            _put(files, File.generated(config, side.path, content=side.content))
+        return files
+
+    def on_serve(self, server: LiveReloadServer, *, config: MkDocsConfig, builder: Any) -> LiveReloadServer:
+        """Rebuild when a plan changes."""
+        del builder
+        self.is_serving = True
+        folder = self._folder(config)
+        if self.config.enabled and folder.is_dir():
+            server.watch(str(folder))
+        return server
+
+    def _folder(self, config: MkDocsConfig) -> Path:
+        root = Path(config.config_file_path).parent if config.config_file_path else Path.cwd()
+        return root / self.config.plans
+
+    def _choices(self) -> Choices:
+        usual = Choices()
+        return Choices(
+            folder=Path(self.config.plans).name,
+            title=self.config.title,
+            intro=self.config.intro or usual.intro,
+            display=Display(self.config.units, self.config.fraction),
+        )
+
+    def _warn(self, finished: Finished) -> None:
+        """Tell of what is doubtful; a strict build counts it, but a strict preview would stand still."""
+        for one in finished.diagnostics:
+            if one.severity is Severity.WARNING:
+                (log.info if self.is_serving else log.warning)(told_faults((one,)))
+            elif one.is_fault:
+                log.info(told_faults((one,)))
+
+
+def _told(faults: tuple[Diagnostic, ...]) -> str:
+    return f"the plans have faults, and no site was made\n\n{told_faults(faults)}"
+
+
+def _put(files: Files, file: File) -> None:
+    """Add a file in the place of one of the same name, which the author's own folder may hold."""
+    if files.get_file_from_path(file.src_uri) is None:
+        files.append(file)
+
+
+def _page_file(page: Page, config: MkDocsConfig) -> File:
+    inclusion = InclusionLevel.INCLUDED if page.in_nav else InclusionLevel.NOT_IN_NAV
+    file = File.generated(config, page.path, content=with_front_matter(page), inclusion=inclusion)
+    file.edit_uri = page.made_from or None
+    return file

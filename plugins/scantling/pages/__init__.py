@@ -1,0 +1,75 @@
+"""The finished pages of a catalog: Markdown, fragments of HTML, side files and style. It knows no host.
+
+The fragments lean on the engine alone, since a reader's browser runs them too; the rest (Markdown, files)
+is loaded when it is first asked for.
+"""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
+from scantling.pages.fragments import Look, plan_fragments
+from scantling.pages.words import Words, markdown_of, prose_of
+
+if TYPE_CHECKING:
+    from scantling.pages.catalog import PAGE_MAKERS, Choices, PageMaker, make_pages
+    from scantling.pages.fault_page import fault_page
+    from scantling.pages.finished import Finished, Page, SideFile
+    from scantling.pages.folder import write_folder
+    from scantling.pages.front_matter import with_front_matter
+    from scantling.pages.markdown_words import render_words
+    from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
+    from scantling.pages.told import told_faults
+
+__all__ = [
+    "FEATURES",
+    "PAGE_MAKERS",
+    "PALETTE",
+    "SCRIPTS",
+    "STYLES",
+    "THEME",
+    "Choices",
+    "Finished",
+    "Look",
+    "Page",
+    "PageMaker",
+    "SideFile",
+    "Words",
+    "fault_page",
+    "make_pages",
+    "markdown_of",
+    "plan_fragments",
+    "prose_of",
+    "render_words",
+    "told_faults",
+    "with_front_matter",
+    "write_folder",
+]
+
+_LATER = {
+    "PAGE_MAKERS": "catalog",
+    "Choices": "catalog",
+    "PageMaker": "catalog",
+    "make_pages": "catalog",
+    "fault_page": "fault_page",
+    "Finished": "finished",
+    "Page": "finished",
+    "SideFile": "finished",
+    "write_folder": "folder",
+    "with_front_matter": "front_matter",
+    "render_words": "markdown_words",
+    "FEATURES": "theme",
+    "PALETTE": "theme",
+    "SCRIPTS": "theme",
+    "STYLES": "theme",
+    "THEME": "theme",
+    "told_faults": "told",
+}
+
+
+def __getattr__(name: str) -> Any:
+    """Load what only a build needs when it is first asked for."""
+    if name not in _LATER:
+        raise AttributeError(name)
+    return getattr(import_module(f"scantling.pages.{_LATER[name]}"), name)

@@ -1,0 +1,34 @@
+"""The cut list: every part with its finished size, and where it comes from."""
+
+from __future__ import annotations
+
+from scantling.pages.facts import measure
+from scantling.pages.html import escape, tag
+from scantling.pages.look import Look
+from scantling.plan import FittedPart
+from scantling.report import Report, origin_words, part_notes
+
+_COLUMNS = ("Part", "Count", "Length", "Width", "Thick", "Comes from")
+
+
+def cut_list(report: Report, look: Look) -> str:
+    """Return the cut list as a table."""
+    head = tag("tr", "".join(tag("th", name, scope="col") for name in _COLUMNS))
+    rows = "".join(_row(part, report, look) for part in report.fitted.parts)
+    return tag("table", tag("thead", head) + tag("tbody", rows), class_="sc-table sc-cuts")
+
+
+def _row(part: FittedPart, report: Report, look: Look) -> str:
+    mark = tag("b", escape(part.letter), class_="sc-mark")
+    notes = "; ".join(escape(note) for note in part_notes(part, look.display))
+    name = mark + " " + escape(part.id) + (tag("small", notes) if notes else "")
+    origins = [escape(origin_words(origin)) for origin in report.origins if origin.part.id == part.id]
+    cells = [
+        tag("th", name, scope="row"),
+        tag("td", str(part.count), class_="sc-count", data_label="×"),
+        tag("td", measure(part.length, look), class_="sc-size"),
+        tag("td", measure(part.width, look), class_="sc-size"),
+        tag("td", measure(part.thick, look), class_="sc-size"),
+        tag("td", "<br>".join(origins), class_="sc-from"),
+    ]
+    return tag("tr", "".join(cells), data_part=part.id)

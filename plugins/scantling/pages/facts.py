@@ -1,0 +1,76 @@
+"""The facts of a plan, as in the title block of a drawing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from scantling.measure import Length, write_money, write_weight
+from scantling.pages.html import escape, tag
+from scantling.pages.look import Look
+from scantling.report import Report, percent
+
+_AXES = (("width", "wide"), ("depth", "deep"), ("height", "high"))
+
+
+def facts(report: Report, look: Look) -> str:
+    """Return cost, size, tools and the rest as a list of terms."""
+    return tag("dl", "".join(_fact(*fact) for fact in _facts(report, look)), class_="sc-facts")
+
+
+def _fact(name: str, value: str, note: str = "") -> str:
+    small = tag("small", note) if note else ""
+    return tag(
+        "div",
+        tag("dt", name) + tag("dd", value + small),
+        class_=f"sc-fact sc-fact--{name.split(maxsplit=1)[0].lower()}",
+    )
+
+
+def _facts(report: Report, look: Look) -> Iterator[tuple[str, str, str]]:
+    plan, totals = report.fitted.plan, report.totals
+    day = report.shop.prices_of
+    yield (
+        "Cost",
+        escape(write_money(totals.cost, report.shop.currency)),
+        f"prices of {escape(day)}" if day else "",
+    )
+    size = overall_size(report, look)
+    if size:
+        yield "Size", size, ""
+    if plan.skill:
+        yield "Skill", escape(plan.skill), ""
+    if plan.build_time:
+        yield "Time", escape(plan.build_time), ""
+    tools = all_tools(report)
+    if tools:
+        yield "Tools", escape(", ".join(tools)), ""
+    if totals.weight is not None:
+        yield "Weight", escape(write_weight(totals.weight, system=look.display.system)), "without hardware"
+    if totals.yield_ is not None:
+        yield "Wood used", escape(percent(totals.yield_)), "of what is bought"
+
+
+def overall_size(report: Report, look: Look) -> str:
+    """Return width, depth and height of the whole piece, as far as they are known."""
+    found = report.fitted.overall()
+    return " × ".join(
+        f"{_spaced(look.display.length(length))} {word}"
+        for axis, word in _AXES
+        if (length := found.get(axis))
+    )
+
+
+def _spaced(words: str) -> str:
+    """Return a measure that no line end parts."""
+    return escape(words).replace(" ", "&nbsp;")
+
+
+def all_tools(report: Report) -> list[str]:
+    """Return the tools of the whole plan and of its steps, each once."""
+    steps = [step.step.tools for step in report.fitted.steps]
+    return list(dict.fromkeys(tool for tools in (report.fitted.plan.tools, *steps) for tool in tools))
+
+
+def measure(length: Length, look: Look) -> str:
+    """Return a length as HTML that no line end parts."""
+    return _spaced(look.display.length(length))

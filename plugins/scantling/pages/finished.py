@@ -1,0 +1,48 @@
+"""What a catalog becomes: pages and the files beside them, for any host."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from scantling.source import Diagnostic
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """A page in Markdown."""
+
+    path: str
+    """Where it stands below the site's source, with forward slashes: `plans/bench/index.md`."""
+    markdown: str
+    """Without front matter."""
+    meta: Mapping[str, Any]
+    """Front matter; words in it are HTML already, since hosts put them into pages as they are."""
+    search_words: tuple[str, ...] = ()
+    """What a reader may look for; also on the page, under "Found under"."""
+    made_from: str = ""
+    """The author's file, from the folder above the plans, for an edit link; "" for none."""
+    in_nav: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class SideFile:
+    """A file beside a page."""
+
+    path: str
+    content: str | bytes
+
+
+@dataclass(frozen=True, slots=True)
+class Finished:
+    """A whole catalog, finished; with faults, whatever could be finished."""
+
+    pages: tuple[Page, ...]
+    files: tuple[SideFile, ...]
+    diagnostics: tuple[Diagnostic, ...] = field(default=())
+
+    @property
+    def faults(self) -> tuple[Diagnostic, ...]:
+        """Return what keeps the catalog from being published."""
+        return tuple(one for one in self.diagnostics if one.is_fault)

@@ -1,0 +1,57 @@
+"""The finished pages as a folder that any site generator builds."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import yaml
+
+from scantling.pages.finished import Finished
+from scantling.pages.front_matter import with_front_matter
+from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
+
+
+def write_folder(finished: Finished, folder: Path, *, site_name: str = "Plans") -> None:
+    """Write pages, side files, style and a small `mkdocs.yml` below `folder`.
+
+    What an earlier run wrote there is replaced; other files are left alone.
+    """
+    docs = folder / "docs"
+    for page in finished.pages:
+        _write(docs / page.path, with_front_matter(page))
+    for side in finished.files:
+        _write(docs / side.path, side.content)
+    shutil.copytree(THEME, folder / "overrides", dirs_exist_ok=True)
+    if not (docs / "index.md").exists():
+        _write(docs / "index.md", _home(finished, site_name))
+    _write(folder / "mkdocs.yml", _settings(site_name))
+
+
+def _write(path: Path, content: str | bytes) -> None:
+    path.parent.mkdir(parents=True, exist_ok=True)
+    path.write_bytes(content.encode("utf-8") if isinstance(content, str) else content)
+
+
+def _home(finished: Finished, site_name: str) -> str:
+    links = [f"- [{page.meta['title']}]({page.path})" for page in finished.pages if page.in_nav]
+    return "\n".join([f"# {site_name}", "", *links, ""])
+
+
+def _settings(site_name: str) -> str:
+    settings = {
+        "site_name": site_name,
+        "theme": {
+            "name": "material",
+            "custom_dir": "overrides",
+            "font": False,
+            "palette": [dict(option) for option in PALETTE],
+            "features": list(FEATURES),
+        },
+        "extra_css": list(STYLES),
+        "extra_javascript": list(SCRIPTS),
+        "plugins": ["search"],
+        "not_in_nav": "/plans/*/\n",
+        "markdown_extensions": [{"toc": {"permalink": False}}],
+    }
+    return yaml.safe_dump(settings, allow_unicode=True, sort_keys=False)

@@ -1,0 +1,91 @@
+"""The materials list: what to put into the cart, with boxes to tick in the aisle."""
+
+from __future__ import annotations
+
+from scantling.measure import Money, write_area, write_board_feet, write_linear, write_money, write_number
+from scantling.pages.facts import measure
+from scantling.pages.html import escape, tag
+from scantling.pages.look import Look
+from scantling.report import Report, StockLine, WareLine
+
+
+def materials(report: Report, look: Look) -> str:
+    """Return the materials list as a table, a body for each shelf of the shop, and its sums."""
+    bodies = "".join(_shelf(title, lines, report, look) for title, lines in report.materials.by_shelf())
+    head = tag(
+        "tr",
+        tag("th", "Item", scope="col")
+        + tag("th", "Each", scope="col", class_="sc-money")
+        + tag("th", "Cost", scope="col", class_="sc-money"),
+    )
+    money = tag("td", escape(_money(report.totals.cost, report)), class_="sc-money")
+    foot = tag("tr", tag("th", "Together", scope="row", colspan=2) + money)
+    table = tag(
+        "table",
+        tag("thead", head) + bodies + tag("tfoot", foot),
+        class_="sc-table sc-materials",
+    )
+    return table + _sums(report, look)
+
+
+def _money(money: Money, report: Report) -> str:
+    return write_money(money, report.shop.currency)
+
+
+def _shelf(title: str, lines: tuple[StockLine | WareLine, ...], report: Report, look: Look) -> str:
+    head = tag("tr", tag("th", escape(title), scope="rowgroup", colspan=3), class_="sc-shelf")
+    return tag("tbody", head + "".join(_row(line, report, look) for line in lines))
+
+
+def _row(line: StockLine | WareLine, report: Report, look: Look) -> str:
+    name, note = _stock_words(line, look) if isinstance(line, StockLine) else _ware_words(line, look)
+    key = f"{line.stock.key} {line.sale.label}" if isinstance(line, StockLine) else line.ware.key
+    box = tag("input", type="checkbox", data_check=key)
+    words = tag("span", f"{tag('b', str(line.quantity))} × {name}")
+    small = tag("small", note) if note else ""
+    free = isinstance(line, StockLine) and line.is_owned
+    cells = tag("th", tag("label", box + words) + small, scope="row")
+    cells += tag("td", "" if free else escape(_money(line.unit_price, report)), class_="sc-money")
+    cells += tag("td", "yours" if free else escape(_money(line.cost, report)), class_="sc-money")
+    return tag("tr", cells)
+
+
+def _stock_words(line: StockLine, look: Look) -> tuple[str, str]:
+    stock = line.stock
+    thick, wide = measure(stock.thick, look), measure(line.sale.width, look)
+    note = f"{thick} thick" if stock.is_sheet else f"{thick} × {wide} actual"
+    if stock.note:
+        note += f"; {escape(stock.note)}"
+    return f"{escape(stock.key)}, {escape(line.sale.label).replace(' ', '&nbsp;')}", note
+
+
+def _ware_words(line: WareLine, look: Look) -> tuple[str, str]:
+    ware = line.ware
+    notes = []
+    if line.needed and ware.count != 1:
+        notes.append(f"{escape(write_number(line.needed))} needed")
+    if line.length is not None:
+        notes.append(f"{escape(write_linear(line.length, system=look.display.system))} needed")
+    if line.area is not None:
+        notes.append(f"for {escape(write_area(line.area, system=look.display.system))}")
+    notes += [escape(note) for note in (line.why, ware.note) if note]
+    if ware.caution:
+        notes.append(tag("span", f"Caution: {escape(ware.caution)}", class_="sc-warn"))
+    sold = f", {escape(ware.sold)}" if ware.sold != "each" else ""
+    return escape(ware.key) + sold, "; ".join(notes)
+
+
+def _sums(report: Report, look: Look) -> str:
+    totals = report.totals
+    sums = []
+    if totals.linear_feet.inches:
+        sums.append(write_linear(totals.linear_feet, system=look.display.system) + " of boards")
+    if totals.board_feet_nominal:
+        sums.append(f"{write_board_feet(totals.board_feet_nominal)} by nominal size")
+    if totals.board_feet:
+        sums.append(f"{write_board_feet(totals.board_feet)} by actual size")
+    if totals.sheets:
+        area = write_area(totals.sheet_area, system=look.display.system)
+        sums.append(f"{totals.sheets} {'sheet' if totals.sheets == 1 else 'sheets'}, {area}")
+    day = f" Prices of {report.shop.prices_of}; yours will differ." if report.shop.prices_of else ""
+    return tag("p", escape("; ".join(sums) + "." + day), class_="sc-sums") if sums else ""

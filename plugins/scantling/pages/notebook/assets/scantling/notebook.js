@@ -1,0 +1,31 @@
+// Small comforts of a page; everything reads without them.
+(() => {
+  "use strict";
+
+  // opened as a file, a folder's address shows no page
+  const mend = () => {
+    if (location.protocol !== "file:") return;
+    for (const link of document.querySelectorAll("a[href$='/']"))
+      if (link.protocol === "file:") link.href = link.href + "index.html";
+  };
+
+  // ticks in the aisle stay on this device, plan by plan
+  const key = (box) => `scantling ticked ${location.pathname} ${box.dataset.check}`;
+  const recall = () => {
+    for (const box of document.querySelectorAll("input[data-check]")) {
+      try { box.checked = localStorage.getItem(key(box)) !== null; } catch { return; }
+    }
+  };
+  document.addEventListener("change", ({ target }) => {
+    if (!target.matches("input[data-check]")) return;
+    try {
+      if (target.checked) localStorage.setItem(key(target), "1");
+      else localStorage.removeItem(key(target));
+    } catch { /* a reader who forbids storage still ticks */ }
+  });
+
+  const ready = () => { mend(); recall(); };
+  if (typeof document$ !== "undefined") document$.subscribe(ready);
+  else if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", ready);
+  else ready();
+})();

@@ -1,0 +1,32 @@
+"""Errata and build notes, newest first as the author wrote them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from scantling.pages.html import escape, tag
+from scantling.pages.look import Look
+from scantling.pages.words import line_of
+from scantling.plan import FittedErratum
+from scantling.report import Report
+
+
+def notes(report: Report, look: Look) -> str:
+    """Return what was wrong and is mended, and what the author would do differently."""
+    return _dated("Mended", report.fitted.errata, look) + _dated("From the build", report.fitted.notes, look)
+
+
+def _dated(title: str, dated: Iterable[FittedErratum], look: Look) -> str:
+    rows = "".join(
+        tag(
+            "div",
+            tag("dt", tag("time", escape(note.erratum.day), datetime=note.erratum.day))
+            + tag("dd", _text(note, look)),
+        )
+        for note in dated
+    )
+    return tag("p", tag("b", title)) + tag("dl", rows, class_="sc-notes") if rows else ""
+
+
+def _text(note: FittedErratum, look: Look) -> str:
+    return line_of(note.text, look.words, look.display)

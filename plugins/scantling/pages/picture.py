@@ -1,0 +1,21 @@
+"""The picture at the head of a plan: the author's photo, or a drawing made from the overall sizes."""
+
+from __future__ import annotations
+
+from scantling.pages.diagrams import figure
+from scantling.pages.drawings import Drawing
+from scantling.pages.html import tag
+from scantling.pages.look import Look
+from scantling.report import Report
+
+
+def picture(report: Report, drawing: Drawing | None, look: Look) -> str:
+    """Return the head picture, or nothing where there is none."""
+    photo = report.fitted.plan.photo
+    if photo is not None:
+        return tag(
+            "figure",
+            tag("img", src=look.photo(photo.file), alt=photo.alt, decoding="async"),
+            class_="sc-photo",
+        )
+    return figure(drawing, look, lazy=False) if drawing is not None else ""

@@ -1,0 +1,142 @@
+"""The page of a plan at one size."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from scantling.measure import write_money
+from scantling.pages.finished import Page
+from scantling.pages.fragments import plan_fragments
+from scantling.pages.front_matter import in_front_matter
+from scantling.pages.html import escape, tag
+from scantling.pages.look import Look
+from scantling.pages.markdown_words import escape_markdown
+from scantling.plan import Offered
+from scantling.report import Report, plain_text
+
+SECTIONS = (
+    ("materials", "Materials list"),
+    ("cut-list", "Cut list"),
+    ("diagrams", "Cut diagrams"),
+    ("joinery", "Joints and hardware"),
+    ("steps", "Steps"),
+    ("safety", "Safety"),
+    ("notes", "Notes and corrections"),
+)
+"""Fragments that stand under a heading of their own."""
+SEARCHED = {"summary", "intro", "steps", "safety", "notes"}
+"""Fragments of whole sentences; tables and figures would run together in a search index."""
+
+
+@dataclass(frozen=True, slots=True)
+class AtSize:
+    """A plan at one of its offered sizes, reckoned."""
+
+    offered: Offered
+    report: Report
+
+
+def plan_page(here: AtSize, sizes: Sequence[AtSize], look: Look, folder: str, made_from: str) -> Page:
+    """Return the page of a plan at one size.
+
+    Args:
+        sizes: the plan at every offered size, the usual one first.
+        folder: where the plan's pages stand: `plans/bench`.
+        made_from: the author's file.
+    """
+    plan = here.report.fitted.plan
+    is_usual = not here.offered.slug
+    fragments = plan_fragments(here.report, look)
+    found = search_words(here.report)
+    blocks = [
+        f"# {escape_markdown(_title(here))}",
+        *_head(fragments, here, sizes),
+        *_sections(fragments),
+        _ending(here, found),
+    ]
+    meta = {
+        "title": in_front_matter(_title(here)),
+        "description": in_front_matter(plain_text(here.report.fitted.summary, look.display) or plan.title),
+        "template": "scantling-plan.html",
+    }
+    if is_usual:
+        meta["tags"] = [in_front_matter(tag) for tag in plan.tags]
+    else:
+        meta |= {"canonical": f"{folder}/", "search": {"exclude": True}}
+    path = f"{folder}/index.md" if is_usual else f"{folder}/{here.offered.slug}/index.md"
+    return Page(
+        path,
+        "\n\n".join(block for block in blocks if block) + "\n",
+        meta,
+        found if is_usual else (),
+        made_from,
+    )
+
+
+def _title(here: AtSize) -> str:
+    title = " ".join(here.report.fitted.plan.title.split())
+    return f"{title}, {here.offered.label}" if here.offered.slug else title
+
+
+def _head(fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize]) -> Iterator[str]:
+    yield _fragment("summary", fragments["summary"], class_="sc-summary")
+    picture = _fragment("picture", fragments["picture"], class_="sc-picture")
+    yield _unsearched(picture + _fragment("facts", fragments["facts"]), class_="sc-head")
+    yield _unsearched(size_links(here, sizes)) if len(sizes) > 1 else ""
+    yield _fragment("intro", fragments["intro"], class_="sc-text")
+
+
+def _sections(fragments: dict[str, str]) -> Iterator[str]:
+    for name, title in SECTIONS:
+        if fragments[name]:
+            yield f"## {title}"
+            block = _fragment(name, fragments[name])
+            yield block if name in SEARCHED else _unsearched(block)
+
+
+def _fragment(name: str, html: str, **attributes: object) -> str:
+    return tag("div", html, data_fragment=name, **attributes) if html else ""
+
+
+def _unsearched(html: str, **attributes: object) -> str:
+    """Return HTML that no search index takes; the theme's index wants no element of the same name inside."""
+    return tag("section", html, data_search_exclude="true", **attributes)
+
+
+def size_links(here: AtSize, sizes: Sequence[AtSize]) -> str:
+    """Return links to the plan at its other sizes, with what each costs."""
+    up = "../" if here.offered.slug else ""
+    links = []
+    for other in sizes:
+        cost = write_money(other.report.totals.cost, other.report.shop.currency)
+        words = tag("b", escape(other.offered.label)) + " " + tag("small", escape(cost))
+        if other is here:
+            links.append(tag("span", words, aria_current="page"))
+        else:
+            address = f"{up}{other.offered.slug}/" if other.offered.slug else "../"
+            links.append(tag("a", words, href=address))
+    chips = "".join(tag("li", link) for link in links)
+    return tag("nav", tag("ul", chips), class_="sc-sizes", aria_label="Sizes of this plan")
+
+
+def _ending(here: AtSize, found: Sequence[str]) -> str:
+    plan = here.report.fitted.plan
+    files = [tag("a", "cut-list.csv", href="cut-list.csv"), tag("a", "plan.json", href="plan.json")]
+    lines = [tag("p", "For a spreadsheet or a program: " + ", ".join(files), class_="sc-files")]
+    credit = [f"Plan by {escape(plan.author)}" if plan.author else "", escape(plan.licence)]
+    credit.append(f"revised {escape(plan.revised)}" if plan.revised else "")
+    if any(credit):
+        lines.append(tag("p", ", ".join(words for words in credit if words), class_="sc-credit"))
+    lines.append(tag("p", "Found under: " + escape(", ".join(found)), class_="sc-found"))
+    return tag("div", "".join(lines), class_="sc-ending")
+
+
+def search_words(report: Report) -> tuple[str, ...]:
+    """Return what a reader may look for: title, parts, materials, tags, each once."""
+    fitted = report.fitted
+    words = [" ".join(fitted.plan.title.split()), *fitted.plan.tags, fitted.plan.room, fitted.plan.skill]
+    words += [part.id for part in fitted.parts]
+    words += [line.stock.key for line in report.materials.stocks]
+    words += [line.ware.key for line in report.materials.wares]
+    return tuple(dict.fromkeys(word for word in words if word))

@@ -1,0 +1,36 @@
+"""The notebook look: where its files are, and how a site of mkdocs-material is told to wear it."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+THEME = Path(__file__).parent / "notebook"
+"""A folder of templates, style and scripts, for `theme.dirs` or `custom_dir`."""
+
+STYLES = ("assets/scantling/notebook.css",)
+"""Style sheets, from the root of the site."""
+
+SCRIPTS = ("assets/scantling/notebook.js",)
+"""Scripts, from the root of the site."""
+
+PALETTE: tuple[dict[str, Any], ...] = (
+    {
+        "media": "(prefers-color-scheme: light)",
+        "scheme": "notebook",
+        "primary": "custom",
+        "accent": "custom",
+        "toggle": {"icon": "material/weather-night", "name": "Dark page"},
+    },
+    {
+        "media": "(prefers-color-scheme: dark)",
+        "scheme": "notebook-night",
+        "primary": "custom",
+        "accent": "custom",
+        "toggle": {"icon": "material/weather-sunny", "name": "Light page"},
+    },
+)
+"""Light and dark, as the reader's device is set, with a switch."""
+
+FEATURES = ("navigation.tabs", "navigation.indexes", "navigation.top", "toc.follow", "search.highlight")
+"""Features of the theme that the look counts on."""

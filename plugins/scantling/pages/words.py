@@ -1,0 +1,69 @@
+"""An author's prose at one size, as HTML.
+
+The Markdown is rendered once, with a mark where a number is quoted; filling in the numbers is then a
+matter of replacing marks, which a browser does without a Markdown renderer.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+
+from scantling.measure import Display
+from scantling.pages.html import escape, tag
+from scantling.plan import FittedProse, Prose
+from scantling.report import write_value
+
+OPEN, CLOSE = "\ue000", "\ue001"
+"""What stands around the number of a quote in Markdown and in rendered HTML; no plan may hold these."""
+_MARK = re.compile(f"{OPEN}(\\d+){CLOSE}")
+
+Words = Mapping[str, str]
+"""From the Markdown of each piece of prose, with marks for quotes, to its HTML with the same marks."""
+
+
+def markdown_of(prose: Prose | FittedProse) -> str:
+    """Return prose as Markdown with a mark for each quote."""
+    written: list[str] = []
+    quotes = 0
+    for piece in prose.pieces:
+        if isinstance(piece, str):
+            written.append(piece.replace(OPEN, "").replace(CLOSE, ""))
+        else:
+            written.append(f"{OPEN}{quotes}{CLOSE}")
+            quotes += 1
+    return "".join(written)
+
+
+def prose_of(plan_prose: FittedProse, words: Words, display: Display) -> str:
+    """Return prose as blocks of HTML."""
+    values = [write_value(piece.value, display) for piece in plan_prose.pieces if not isinstance(piece, str)]
+    return _MARK.sub(_filler(values), words[markdown_of(plan_prose)]) if plan_prose else ""
+
+
+def line_of(plan_prose: FittedProse, words: Words, display: Display) -> str:
+    """Return prose as HTML that may stand within a line, where the author wrote but one paragraph."""
+    html = prose_of(plan_prose, words, display)
+    inner = html.removeprefix("<p>").removesuffix("</p>")
+    return inner if len(inner) == len(html) - 7 and "<p>" not in inner else html
+
+
+def plain_line(plan_prose: FittedProse, words: Words, display: Display) -> str:
+    """Return prose as bare text without any markup, escaped."""
+    return escape(_unescape(re.sub(r"<[^>]*>", "", prose_of(plan_prose, words, display))).strip())
+
+
+def _unescape(html: str) -> str:
+    for letters, sign in (("&lt;", "<"), ("&gt;", ">"), ("&quot;", '"'), ("&#39;", "'"), ("&#123;", "{")):
+        html = html.replace(letters, sign)
+    return html.replace("&#125;", "}").replace("&#96;", "`").replace("&amp;", "&")
+
+
+def _filler(values: list[str]) -> Callable[[re.Match[str]], str]:
+    def fill(mark: re.Match[str]) -> str:
+        number = int(mark[1])
+        if number >= len(values):
+            return ""
+        return tag("span", escape(values[number]), class_="quoted", data_quote=number)
+
+    return fill
