@@ -9,7 +9,8 @@ from __future__ import annotations
 from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
-from scantling.pages.fragments import Look, plan_fragments
+from scantling.pages.drawings import Drawing
+from scantling.pages.fragments import Look, plan_drawings, plan_fragments
 from scantling.pages.words import Words, markdown_of, prose_of
 
 if TYPE_CHECKING:
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
     from scantling.pages.folder import write_folder
     from scantling.pages.front_matter import with_front_matter
     from scantling.pages.markdown_words import render_words
+    from scantling.pages.plan_page import SECTIONS
     from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
     from scantling.pages.told import told_faults
 
@@ -27,9 +29,11 @@ __all__ = [
     "PAGE_MAKERS",
     "PALETTE",
     "SCRIPTS",
+    "SECTIONS",
     "STYLES",
     "THEME",
     "Choices",
+    "Drawing",
     "Finished",
     "Look",
     "Page",
@@ -39,6 +43,7 @@ __all__ = [
     "fault_page",
     "make_pages",
     "markdown_of",
+    "plan_drawings",
     "plan_fragments",
     "prose_of",
     "render_words",
@@ -59,6 +64,7 @@ _LATER = {
     "write_folder": "folder",
     "with_front_matter": "front_matter",
     "render_words": "markdown_words",
+    "SECTIONS": "plan_page",
     "FEATURES": "theme",
     "PALETTE": "theme",
     "SCRIPTS": "theme",

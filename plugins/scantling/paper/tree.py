@@ -1,0 +1,53 @@
+"""The fragments of a plan page as a tree of plain data, for the typesetter.
+
+Page and paper say the same because paper typesets the page's own fragments; nothing is worded twice.
+"""
+
+from __future__ import annotations
+
+from html.parser import HTMLParser
+from typing import Any
+
+Node = str | dict[str, Any]
+"""Text, or an element: `t` its tag, `c` its class, `k` its children, and the attributes that print."""
+EMPTY_TAGS = {"img", "input", "br", "hr", "meta", "link"}
+PRINTED = ("src", "alt", "colspan", "href", "width", "height", "scope", "data-part")
+"""Attributes that the typesetter looks at."""
+
+
+def tree_of(html: str) -> list[Node]:
+    """Return the nodes of a fragment; text between blocks that is only white space is dropped."""
+    builder = _Builder()
+    builder.feed(html)
+    builder.close()
+    return builder.top
+
+
+class _Builder(HTMLParser):
+    """Builds the tree while the parser reads."""
+
+    def __init__(self) -> None:
+        super().__init__(convert_charrefs=True)
+        self.top: list[Node] = []
+        self._open: list[tuple[str, list[Node]]] = [("", self.top)]
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        """Open an element."""
+        given = dict(attrs)
+        node: dict[str, Any] = {"t": tag, "c": given.get("class") or "", "k": []}
+        node.update({name.replace("data-", ""): given[name] or "" for name in PRINTED if name in given})
+        self._open[-1][1].append(node)
+        if tag not in EMPTY_TAGS:
+            self._open.append((tag, node["k"]))
+
+    def handle_endtag(self, tag: str) -> None:
+        """Close the element, and whatever was left open in it."""
+        for depth in range(len(self._open) - 1, 0, -1):
+            if self._open[depth][0] == tag:
+                del self._open[depth:]
+                return
+
+    def handle_data(self, data: str) -> None:
+        """Add text."""
+        if data.strip() or (self._open[-1][1] and data):
+            self._open[-1][1].append(" ".join(data.split("\n")))
