@@ -50,9 +50,11 @@ from scantling.plan.model import (
     Use,
     Work,
 )
+from scantling.plan.offers import Offered, describe_choice, offered_choices, slug_of, write_choice
 from scantling.plan.prose import Prose, Quote, read_prose
 from scantling.plan.read import letter_of, read_plan
 from scantling.plan.screws import POCKET_SCREWS, choose_fastener, wanted_length
+from scantling.plan.survey import Survey, survey_plan
 from scantling.plan.trimmings import glued_section
 
 __all__ = [
@@ -101,6 +103,7 @@ __all__ = [
     "Size",
     "Source",
     "Step",
+    "Survey",
     "Use",
     "Work",
     "banded_length",
@@ -112,6 +115,7 @@ __all__ = [
     "read_plan",
     "read_prose",
     "slug_of",
+    "survey_plan",
     "wanted_length",
     "write_choice",
 ]

@@ -33,11 +33,13 @@ class Definitions:
     formulas: dict[str, Formula]
     places: dict[str, Place]
     given: dict[str, Value]
+    lost: set[str]
+    """Names that would be defined if something else were not faulty."""
 
 
 def define(plan: Plan, shop: Shop, faults: list[Fault]) -> Definitions:
     """Return the names of `plan` as far as sizes, lengths and parts go."""
-    made = Definitions({}, {}, {"kerf": shop.kerf})
+    made = Definitions({}, {}, {"kerf": shop.kerf}, set())
     for name, formula in plan.lengths.items():
         made.formulas[name] = formula
         made.places[name] = Place(("lengths", name))
@@ -83,32 +85,30 @@ def _usual_formulas(
     part: Part, plan: Plan, made: Definitions, faults: list[Fault]
 ) -> Iterator[tuple[str, Formula]]:
     """Yield width and thickness where the author left them to the stock."""
-    host = plan.parts.get(part.source.offcut_of)
-    if part.width is None:
-        if part.id + _STOCK_WIDTH in made.given:
-            wide = part.glue_up is not None and part.glue_up.how == "wide"
-            yield (
-                "width",
-                read_formula(
-                    f"{part.id}{_LAYERS} * {part.id}{_STOCK_WIDTH}" if wide else part.id + _STOCK_WIDTH
-                ),
-            )
+    how = part.glue_up.how if part.glue_up is not None else ""
+    for attribute, stock, multiplied in (("width", _STOCK_WIDTH, "wide"), ("thick", _STOCK_THICK, "layers")):
+        if getattr(part, attribute) is not None:
+            continue
+        if part.id + stock in made.given:
+            layers = f"{part.id}{_LAYERS} * " if how == multiplied else ""
+            yield attribute, read_formula(f"{layers}{part.id}{stock}")
+        elif attribute == "thick" and part.source.offcut_of in plan.parts:
+            yield attribute, read_formula(f"{part.source.offcut_of}.thick")
         else:
-            help_line = "add 'width:'; a sheet or an offcut does not give one"
-            faults.append(Fault("missing-key", f"'{part.id}' needs a width", part.place, help_line))
-    if part.thick is None:
-        if part.id + _STOCK_THICK in made.given:
-            layered = part.glue_up is not None and part.glue_up.how == "layers"
-            yield (
-                "thick",
-                read_formula(
-                    f"{part.id}{_LAYERS} * {part.id}{_STOCK_THICK}" if layered else part.id + _STOCK_THICK
-                ),
-            )
-        elif host is not None:
-            yield "thick", read_formula(f"{host.id}.thick")
-        else:
-            faults.append(Fault("missing-key", f"'{part.id}' needs a thickness", part.place, "add 'thick:'"))
+            made.lost.add(f"{part.id}.{attribute}")
+            _miss(part, attribute, faults)
+
+
+def _miss(part: Part, attribute: str, faults: list[Fault]) -> None:
+    """Add the fault for a measure that neither the author nor the stock gives."""
+    place = part.place.at("from")
+    if any(fault.place == place for fault in faults):
+        return
+    if attribute == "width":
+        help_line = "add 'width:'; a sheet or an offcut does not give one"
+        faults.append(Fault("missing-key", f"'{part.id}' needs a width", part.place, help_line))
+    else:
+        faults.append(Fault("missing-key", f"'{part.id}' needs a thickness", part.place, "add 'thick:'"))
 
 
 def stocks_of(part: Part, shop: Shop, faults: list[Fault]) -> list[Stock]:
@@ -127,9 +127,6 @@ def stocks_of(part: Part, shop: Shop, faults: list[Fault]) -> list[Stock]:
             continue
         found.append(stock)
     if found and any(stock.thick != found[0].thick for stock in found):
-        faults.append(
-            Fault(
-                "mixed-thickness", "these stocks are not equally thick", place, "name stocks of one thickness"
-            )
-        )
+        message, help_line = "these stocks are not equally thick", "name stocks of one thickness"
+        faults.append(Fault("mixed-thickness", message, place, help_line))
     return found

@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from fractions import Fraction
 
-from scantling.fault import Fault, Faulty, Place, did_you_mean
+from scantling.fault import Fault, Faulty, Note, Place, did_you_mean
 from scantling.formula import Value, arrange, name_of
 from scantling.measure import Area, Length, write_length
 from scantling.plan.definitions import ATTRIBUTES, define
 from scantling.plan.fit_parts import fit_part
 from scantling.plan.fit_rest import fit_rest
 from scantling.plan.fitted import USUAL, Choice, FittedPart, FittedPlan
-from scantling.plan.model import Plan, Size
-from scantling.plan.trimmings import trimmings
+from scantling.plan.model import Part, Plan, Size
+from scantling.plan.poison import Poison
+from scantling.plan.read_sizes import is_within
+from scantling.plan.undefined import check_formulas
 from scantling.shop import Shop
 
 
@@ -25,25 +28,52 @@ class Fitter:
     """
 
     def __init__(self, plan: Plan, shop: Shop) -> None:
+        self._prepare(plan, shop, Poison())
+        if self.faults:
+            raise Faulty(self.faults)
+
+    @classmethod
+    def of_faulty(cls, plan: Plan, shop: Shop, poison: Poison) -> Fitter:
+        """Return a fitter of a plan of which some is missing, to find what is wrong with the rest.
+
+        Its `faults` are those that are there whatever the size; `try_fit` gives those at one size.
+        """
+        fitter = cls.__new__(cls)
+        fitter._prepare(plan, shop, poison)  # noqa: SLF001 - the class's own
+        return fitter
+
+    def _prepare(self, plan: Plan, shop: Shop, poison: Poison) -> None:
         faults: list[Fault] = []
         self.plan = plan
         self.shop = shop
         self._names = define(plan, shop, faults)
         given = [*plan.sizes, *plan.options, *self._names.given]
-        self._order = arrange(self._names.formulas, given)
-        faults += [self._placed(fault) for fault in self._order.faults]
-        if faults:
-            raise Faulty(faults)
+        self._order = arrange(self._names.formulas, [*given, *self._missing(poison)])
+        faults += [self._placed(fault) for fault in self._order.faults if fault.code != "unknown-name"]
+        defined = [(formula, self._places(name)) for name, formula in self._names.formulas.items()]
+        names = {*given, *self._names.formulas, *self._names.lost, "surface"}
+        faults += check_formulas(plan, defined, lambda name: name in names or poison.has(name))
+        self.faults = tuple(poison.without_echoes(faults))
+
+    def _missing(self, poison: Poison) -> Iterator[str]:
+        """Yield the names that formulas may use though a fault keeps them from having a value."""
+        yield from sorted(self._names.lost)
+        for formula in self._names.formulas.values():
+            yield from (name for name in formula.names if poison.has(name))
+
+    def _places(self, name: str) -> Place:
+        return self._names.places.get(name, Place(("parts",)))
 
     def _placed(self, fault: Fault) -> Fault:
         """Return a fault that names a formula as one that names its place in the plan."""
-        name = str(fault.place.path[0])
-        place = self._names.places.get(name, Place(("parts",)))
-        start = fault.place.start if place.path[-1] in ATTRIBUTES or place.path[0] == "lengths" else None
-        end = fault.place.end if start is not None else None
-        return Fault(
-            fault.code, fault.message, Place(place.path, start, end), fault.help, fault.notes, fault.severity
-        )
+        notes = tuple(Note(note.message, note.place and self._moved(note.place)) for note in fault.notes)
+        return replace(fault, place=self._moved(fault.place), notes=notes)
+
+    def _moved(self, place: Place) -> Place:
+        moved = self._places(str(place.path[0]))
+        if moved.path[-1] in ATTRIBUTES or moved.path[0] == "lengths":
+            return Place(moved.path, place.start, place.end)
+        return Place(moved.path)
 
     def fit(self, choice: Choice = USUAL) -> FittedPlan:
         """Return the plan at one size.
@@ -51,28 +81,33 @@ class Fitter:
         Raises:
             Faulty: with every fault at that size.
         """
+        fitted, faults = self.try_fit(choice)
+        if faults or fitted is None:
+            raise Faulty(faults)
+        return fitted
+
+    def try_fit(self, choice: Choice = USUAL) -> tuple[FittedPlan | None, tuple[Fault, ...]]:
+        """Return the plan at one size as far as it can be fitted, and every fault at that size."""
         faults: list[Fault] = []
         given = self._given(choice, faults)
         if faults:
-            raise Faulty(faults)
+            return None, tuple(faults)
         resolved = self._order.evaluate({**self._names.given, **given})
         values = resolved.values
-        faults += [self._placed(fault) for fault in resolved.faults if not self._is_absent(fault, values)]
-        parts = self._parts(values, faults)
-        if faults:
-            raise Faulty(faults)
-        scope = dict(values)
-        scope["surface"] = sum((part.surface * part.count for part in parts), Area(Fraction(0)))
-        for part in self.plan.parts.values():
-            scope[f"{part.id}.count"] = Fraction(next((fit.count for fit in parts if fit.id == part.id), 0))
-        sizes = {name: given[name] for name in self.plan.sizes}
-        options = {name: str(given[name]) for name in self.plan.options}
-        fitted = fit_rest(
-            self.plan, self.shop, sizes, options, scope, parts, trimmings(parts, self.shop.kerf), faults
+        known = set(self._order.faults)
+        at_this_size = [
+            fault for fault in resolved.faults if fault not in known and fault.code != "unknown-name"
+        ]
+        faults += [self._placed(fault) for fault in at_this_size if not self._is_absent(fault, values)]
+        parts, broken = self._parts(values, faults)
+        base = FittedPlan(
+            plan=self.plan,
+            sizes={name: given[name] for name in self.plan.sizes},
+            options={name: str(given[name]) for name in self.plan.options},
+            values=_with_sums(self.plan, values, parts, broken),
+            parts=parts,
         )
-        if faults:
-            raise Faulty(faults)
-        return fitted
+        return fit_rest(base, self.shop, faults), tuple(faults)
 
     def _given(self, choice: Choice, faults: list[Fault]) -> dict[str, Value]:
         for name in [*choice.sizes, *choice.options]:
@@ -105,16 +140,45 @@ class Fitter:
             return False
         return values.get(f"{part}.only if") is False or values.get(f"{part}.count") == 0
 
-    def _parts(self, values: Mapping[str, Value], faults: list[Fault]) -> tuple[FittedPart, ...]:
-        fitted = [fit_part(part, values, self.shop, faults) for part in self.plan.parts.values()]
-        return tuple(part for part in fitted if part is not None)
+    def _parts(
+        self, values: Mapping[str, Value], faults: list[Fault]
+    ) -> tuple[tuple[FittedPart, ...], tuple[str, ...]]:
+        """Return the parts that are there, and the names of those that a fault keeps from being fitted."""
+        fitted: list[FittedPart] = []
+        broken = []
+        for part in self.plan.parts.values():
+            before = len(faults)
+            found = fit_part(part, values, self.shop, faults)
+            if found is not None:
+                fitted.append(found)
+            elif len(faults) > before or not self._is_settled(part, values):
+                broken.append(part.id)
+        return tuple(fitted), tuple(broken)
+
+    def _is_settled(self, part: Part, values: Mapping[str, Value]) -> bool:
+        """Return whether it is known that a part is not there at this size."""
+        return values.get(f"{part.id}.count") == 0 or values.get(f"{part.id}.only if") is False
+
+
+def _with_sums(
+    plan: Plan, values: Mapping[str, Value], parts: tuple[FittedPart, ...], broken: tuple[str, ...]
+) -> dict[str, Value]:
+    """Return the values with the area of all parts, and how many there are of each at this size."""
+    scope = {**values, **{f"{name}.count": Fraction(0) for name in plan.parts}}
+    for part in parts:
+        scope[f"{part.id}.count"] = Fraction(part.count)
+    for name in broken:
+        scope.pop(f"{name}.count", None)
+    if not broken:
+        scope["surface"] = sum((part.surface * part.count for part in parts), Area(Fraction(0)))
+    return scope
 
 
 def _chosen_size(size: Size, value: Value, faults: list[Fault]) -> Value:
     if name_of(value) != name_of(size.usual):
         message = f"{size.name} is {name_of(size.usual)}, not {name_of(value)}"
         faults.append(Fault("wrong-unit", message, size.place, f"write {name_of(size.usual)}"))
-    elif not size.least <= value <= size.most:  # type: ignore[operator]
+    elif not is_within(size, value):
         low, high = (_shown(end) for end in (size.least, size.most))
         message = f"{size.name} may be from {low} to {high}; {_shown(value)} is outside"
         faults.append(Fault("outside-range", message, size.place, f"choose from {low} to {high}"))

@@ -111,7 +111,7 @@ def fit_hardware(
         if scope.holds(item.only_if, item.place.at("only if"))
     ]
     found = [item for item in listed if item is not None]
-    return tuple([*found, *_from_joins(joins), *_banding(parts, shop, scope.faults)])
+    return (*found, *_from_joins(joins), *_banding(parts, shop, scope.faults))
 
 
 def _listed(item: Hardware, shop: Shop, scope: FormulaScope) -> FittedHardware | None:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from fractions import Fraction
 
-from scantling.fault import Fault, Place
+from scantling.fault import Fault
 from scantling.formula import Value
 from scantling.measure import Angle, Length, write_length
-from scantling.plan.fitted import Blank, FittedEnd, FittedPart, FittedProse
+from scantling.plan.fitted import NO_PROSE, Blank, FittedEnd, FittedPart
 from scantling.plan.model import EndCut, GlueUp, Part
 from scantling.plan.values import NOTHING, as_angle, as_count, as_length, as_yes
 from scantling.shop import Shop, Stock
@@ -18,192 +19,174 @@ MOST_OF_A_PART = 2000
 
 def fit_part(part: Part, values: Mapping[str, Value], shop: Shop, faults: list[Fault]) -> FittedPart | None:
     """Return the part at this size, or None if it is not there or, after adding to `faults`, faulty."""
-    before = len(faults)
-    if (
-        as_yes(
-            values.get(f"{part.id}.only if", True),
-            f"whether '{part.id}' is there",
-            part.place.at("only if"),
-            faults,
+    return _PartAtSize(part, values, shop, faults).fit()
+
+
+def _shown(length: Length) -> str:
+    return write_length(length, denominator=64)
+
+
+@dataclass(frozen=True, slots=True)
+class _PartAtSize:
+    """One part, what its formulas come to, and where faults go."""
+
+    part: Part
+    values: Mapping[str, Value]
+    shop: Shop
+    faults: list[Fault]
+
+    def fit(self) -> FittedPart | None:
+        before = len(self.faults)
+        count = self._count() if self._is_there() else 0
+        if count == 0:
+            return None
+        length, width, thick = self._side("length"), self._side("width"), self._side("thick", "thickness")
+        if count is None or length is None or width is None or thick is None:
+            return None
+        made = self._blank(length, width, thick)
+        ends = self._ends()
+        if made is None or len(self.faults) > before:
+            return None
+        blank, layer = made
+        return FittedPart(self.part, count, length, width, thick, layer, blank, ends, (), NO_PROSE)
+
+    def _value(self, name: str) -> Value | None:
+        return self.values.get(f"{self.part.id}.{name}")
+
+    def _fault(self, code: str, message: str, key: str, help_line: str) -> None:
+        self.faults.append(Fault(code, message, self.part.place.at(key), help_line))
+
+    def _is_there(self) -> bool:
+        if self.part.only_if is None:
+            return True
+        what, place = f"whether '{self.part.id}' is there", self.part.place.at("only if")
+        return as_yes(self._value("only if"), what, place, self.faults) is True
+
+    def _count(self) -> int | None:
+        place = self.part.place.at("count")
+        count = as_count(self._value("count"), f"the count of '{self.part.id}'", place, self.faults)
+        if count is not None and count > MOST_OF_A_PART:
+            message = f"{count} of '{self.part.id}' are more than {MOST_OF_A_PART}"
+            self._fault("too-many", message, "count", "mend the formula")
+            return None
+        return count
+
+    def _side(self, name: str, called: str = "") -> Length | None:
+        what = f"the {called or name} of '{self.part.id}'"
+        return as_length(self._value(name), what, self.part.place.at(name), self.faults)
+
+    def _allowance(self, name: str) -> Length:
+        what = f"'{name}' of '{self.part.id}'"
+        found = as_length(self._value(name), what, self.part.place.at(name), self.faults, or_zero=True)
+        return NOTHING if found is None else found
+
+    def _blank(self, length: Length, width: Length, thick: Length) -> tuple[Blank, Length] | None:
+        """Return what is cut for one part, and the thickness of one piece of it."""
+        part = self.part
+        stocks = [self.shop.stocks[name] for name in part.source.stocks if name in self.shop.stocks]
+        long = length + self._allowance("longer") + self._allowance("cut to fit")
+        wide = width + self._allowance("wider")
+        pieces, across, layer = 1, wide, thick
+        if part.glue_up is not None:
+            made = self._glued(part.glue_up, width, thick, stocks[0], wide=wide) if stocks else None
+            if made is None:
+                return None
+            pieces, across, layer = made
+        along, over = (across, long) if part.grain == "width" else (long, across)
+        blank = Blank(along, over, pieces, part.grain == "any", over - self._to_spare(width))
+        self._check_stock(blank, thick, stocks)
+        return blank, layer
+
+    def _to_spare(self, width: Length) -> Length:
+        """Return how much narrower the part may turn out."""
+        key = "least width"
+        what = f"the least width of '{self.part.id}'"
+        least = as_length(self._value(key), what, self.part.place.at(key), self.faults)
+        if least is None:
+            return NOTHING
+        if least > width:
+            self._fault("least-above", f"{what} is above its width", key, "make it smaller")
+        return width - least
+
+    def _glued(
+        self, glue_up: GlueUp, width: Length, thick: Length, stock: Stock, *, wide: Length
+    ) -> tuple[int, Length, Length] | None:
+        """Return (pieces, width of each, thickness of each), or None after adding a fault."""
+        what = f"the {glue_up.how} of '{self.part.id}'"
+        pieces = as_count(self._value("layers"), what, self.part.place.at("glued up"), self.faults)
+        if pieces is None:
+            return None
+        if pieces < 1:
+            message = f"'{self.part.id}' is glued up from nothing"
+            self._fault("not-positive", message, "glued up", "write at least '2 layers'")
+            return None
+        is_oversize = wide > width or stock.width is None
+        if glue_up.how == "layers":
+            across = wide if is_oversize else stock.widest
+            self._check_glued("thick", pieces * stock.thick, thick)
+            self._check_glued("wide", across, width)
+            return pieces, across, stock.thick
+        across = wide / pieces if is_oversize else stock.widest
+        self._check_glued("wide", pieces * across, width)
+        self._check_glued("thick", stock.thick, thick)
+        return pieces, across, thick
+
+    def _check_glued(self, side: str, have: Length, want: Length) -> None:
+        if have < want:
+            less = "thinner" if side == "thick" else "narrower"
+            message = f"'{self.part.id}' is glued up {_shown(have)} {side}, {less} than its {_shown(want)}"
+            self._fault("glue-up-too-small", message, "glued up", "glue up more pieces")
+
+    def _check_stock(self, blank: Blank, thick: Length, stocks: list[Stock]) -> None:
+        if not stocks:
+            return
+        if self.part.glue_up is None and thick > stocks[0].thick:
+            message = f"'{self.part.id}' is {_shown(thick)} thick, its stock {_shown(stocks[0].thick)}"
+            key = "thick" if self.part.thick else "from"
+            self._fault("thicker-than-stock", message, key, "glue up layers, or name thicker stock")
+        ways = [(blank.along, blank.least_across)]
+        if blank.may_turn:
+            ways.append((blank.least_across, blank.along))
+        usable = [size for stock in stocks for size in _usable(stock, blank.least_across)]
+        if not any(along <= long and across <= wide for along, across in ways for long, wide in usable):
+            self._too_large(blank, usable, stocks[0].key)
+
+    def _too_large(self, blank: Blank, usable: list[tuple[Length, Length]], stock: str) -> None:
+        longest, widest = max(long for long, _ in usable), max(wide for _, wide in usable)
+        if blank.along > longest or blank.least_across <= widest:
+            side, want, have = "longer", blank.along, longest
+        else:
+            side, want, have = "wider", blank.least_across, widest
+        runs_across = (side == "wider") != (self.part.grain == "width")
+        key = "width" if runs_across and self.part.width is not None else "length"
+        message = f"'{self.part.id}' needs {_shown(want)}, {side} than any {stock} ({_shown(have)})"
+        help_line = "name larger stock, glue the part up, or narrow the range of sizes"
+        self._fault(f"{side}-than-stock", message, key, help_line)
+
+    def _ends(self) -> tuple[FittedEnd, FittedEnd] | None:
+        if self.part.ends is None:
+            return None
+        return self._end("left", self.part.ends.left), self._end("right", self.part.ends.right)
+
+    def _end(self, side: str, cut: EndCut) -> FittedEnd:
+        square = Angle(Fraction(0))
+        if cut.angle is None:
+            return FittedEnd("square", square)
+        what = f"the {side} end of '{self.part.id}'"
+        angle = as_angle(self._value(f"{side} angle"), what, self.part.place.at("ends"), self.faults)
+        return FittedEnd(cut.kind, angle if angle is not None else square)
+
+
+def _usable(stock: Stock, across: Length) -> list[tuple[Length, Length]]:
+    """Return length and width of what `stock` offers at a price, its ends and edges trimmed.
+
+    The edges of a piece of just the right width are left alone.
+    """
+    return [
+        (
+            sale.length - 2 * stock.trim_ends,
+            sale.width if sale.width == across else sale.width - 2 * stock.trim_edges,
         )
-        is not True
-    ):
-        return None
-    count = as_count(
-        values.get(f"{part.id}.count"), f"the count of '{part.id}'", part.place.at("count"), faults
-    )
-    if count == 0:
-        return None
-    if count is not None and count > MOST_OF_A_PART:
-        faults.append(
-            Fault(
-                "too-many",
-                f"{count} of '{part.id}' are more than {MOST_OF_A_PART}",
-                part.place.at("count"),
-                "mend the formula",
-            )
-        )
-    length, width, thick = (
-        as_length(values.get(f"{part.id}.{side}"), f"the {name} of '{part.id}'", part.place.at(side), faults)
-        for side, name in (("length", "length"), ("width", "width"), ("thick", "thickness"))
-    )
-    if count is None or length is None or width is None or thick is None or len(faults) > before:
-        return None
-    blank, layer = _blank(part, length, width, thick, values, shop, faults)
-    ends = _ends(part, values, faults)
-    if blank is None or len(faults) > before:
-        return None
-    return FittedPart(part, count, length, width, thick, layer, blank, ends, (), FittedProse(()))
-
-
-def _allowance(part: Part, name: str, values: Mapping[str, Value], faults: list[Fault]) -> Length:
-    value = values.get(f"{part.id}.{name}")
-    found = as_length(value, f"'{name}' of '{part.id}'", part.place.at(name), faults, or_zero=True)
-    return NOTHING if found is None else found
-
-
-def _blank(
-    part: Part,
-    length: Length,
-    width: Length,
-    thick: Length,
-    values: Mapping[str, Value],
-    shop: Shop,
-    faults: list[Fault],
-) -> tuple[Blank | None, Length]:
-    long = (
-        length + _allowance(part, "longer", values, faults) + _allowance(part, "cut to fit", values, faults)
-    )
-    wider = _allowance(part, "wider", values, faults)
-    least = as_length(
-        values.get(f"{part.id}.least width"),
-        f"the least width of '{part.id}'",
-        part.place.at("least width"),
-        faults,
-    )
-    if least is not None and least > width:
-        faults.append(
-            Fault(
-                "least-above",
-                f"the least width of '{part.id}' is above its width",
-                part.place.at("least width"),
-                "make it smaller",
-            )
-        )
-    stocks = [shop.stocks[name] for name in part.source.stocks]
-    pieces, across, layer = 1, width + wider, thick
-    if part.glue_up is not None:
-        made = _glue_up(part, part.glue_up, width, thick, wider, stocks[0], values, faults)
-        if made is None:
-            return None, thick
-        pieces, across, layer = made
-    along, over = (across, long) if part.grain == "width" else (long, across)
-    blank = Blank(
-        along, over, pieces, part.grain == "any", over - (width - least) if least is not None else over
-    )
-    _check_stock(part, blank, thick, stocks, faults)
-    return blank, layer
-
-
-def _glue_up(
-    part: Part,
-    glue_up: GlueUp,
-    width: Length,
-    thick: Length,
-    wider: Length,
-    stock: Stock,
-    values: Mapping[str, Value],
-    faults: list[Fault],
-) -> tuple[int, Length, Length] | None:
-    """Return (pieces, width of each, thickness of each), or None after adding a fault."""
-    place = part.place.at("glued up")
-    pieces = as_count(values.get(f"{part.id}.layers"), f"the {glue_up.how} of '{part.id}'", place, faults)
-    if pieces is None:
-        return None
-    if pieces < 1:
-        faults.append(
-            Fault("not-positive", f"'{part.id}' is glued up from nothing", place, "write at least '2 layers'")
-        )
-        return None
-    full = stock.width if stock.width is not None else width + wider
-    if glue_up.how == "layers":
-        across = width + wider if wider > NOTHING or stock.width is None else full
-        _check_glued("thick", pieces * stock.thick, thick, part, faults)
-        _check_glued("wide", across, width, part, faults)
-        return pieces, across, stock.thick
-    across = (width + wider) / pieces if wider > NOTHING else full
-    _check_glued("wide", pieces * across, width, part, faults)
-    _check_glued("thick", stock.thick, thick, part, faults)
-    return pieces, across, thick
-
-
-def _check_glued(side: str, have: Length, want: Length, part: Part, faults: list[Fault]) -> None:
-    if have < want:
-        shown = (
-            f"{write_length(have, denominator=64)} {side}, thinner than"
-            if side == "thick"
-            else f"{write_length(have, denominator=64)} {side}, narrower than"
-        )
-        message = f"'{part.id}' is glued up {shown} the {write_length(want, denominator=64)} it should be"
-        faults.append(Fault("glue-up-too-small", message, part.place.at("glued up"), "glue up more pieces"))
-
-
-def _check_stock(part: Part, blank: Blank, thick: Length, stocks: list[Stock], faults: list[Fault]) -> None:
-    if not stocks:
-        return
-    if part.glue_up is None and thick > stocks[0].thick:
-        message = f"'{part.id}' is {write_length(thick, denominator=64)} thick, its stock {write_length(stocks[0].thick, denominator=64)}"
-        faults.append(
-            Fault(
-                "thicker-than-stock",
-                message,
-                part.place.at("thick" if part.thick else "from"),
-                "glue up layers, or name thicker stock",
-            )
-        )
-    if any(_holds(stock, blank.along, blank.least_across) for stock in stocks):
-        return
-    if blank.may_turn and any(_holds(stock, blank.least_across, blank.along) for stock in stocks):
-        return
-    longest = max(stock.longest for stock in stocks)
-    side, want, have = (
-        ("longer", blank.along, longest)
-        if blank.along > longest
-        else ("wider", blank.across, max(s.widest for s in stocks))
-    )
-    place = part.place.at("length" if side == "longer" or part.width is None else "width")
-    message = f"'{part.id}' needs {write_length(want, denominator=64)}, {side} than any {stocks[0].key} ({write_length(have, denominator=64)})"
-    faults.append(
-        Fault(
-            f"{side}-than-stock",
-            message,
-            place,
-            "name larger stock, glue the part up, or narrow the range of sizes",
-        )
-    )
-
-
-def _holds(stock: Stock, along: Length, across: Length) -> bool:
-    return any(
-        sale.price is not None
-        and along <= sale.length - 2 * stock.trim_ends
-        and (across <= sale.width - 2 * stock.trim_edges or (across == sale.width))
         for sale in stock.sales
-    )
-
-
-def _ends(part: Part, values: Mapping[str, Value], faults: list[Fault]) -> tuple[FittedEnd, FittedEnd] | None:
-    if part.ends is None:
-        return None
-    return _end(part, "left", part.ends.left, values, faults), _end(
-        part, "right", part.ends.right, values, faults
-    )
-
-
-def _end(part: Part, side: str, cut: EndCut, values: Mapping[str, Value], faults: list[Fault]) -> FittedEnd:
-    square = Angle(Fraction(0))
-    if cut.angle is None:
-        return FittedEnd("square", square)
-    place: Place = part.place.at("ends")
-    angle = as_angle(values.get(f"{part.id}.{side} angle"), f"the {side} end of '{part.id}'", place, faults)
-    return FittedEnd(cut.kind, angle if angle is not None else square)
+        if sale.price is not None
+    ]

@@ -10,7 +10,6 @@ from scantling.formula import Formula, Value
 from scantling.plan.fit_hardware import fit_hardware, fit_joins
 from scantling.plan.fitted import (
     FittedErratum,
-    FittedOffcut,
     FittedPart,
     FittedPlan,
     FittedProse,
@@ -19,8 +18,9 @@ from scantling.plan.fitted import (
     FittedWork,
     Quoted,
 )
-from scantling.plan.model import Erratum, Plan, Step, Use, Work
+from scantling.plan.model import Erratum, Step, Use, Work
 from scantling.plan.prose import Prose
+from scantling.plan.trimmings import trimmings
 from scantling.plan.values import as_count, as_length, as_yes
 from scantling.shop import Shop
 
@@ -33,8 +33,11 @@ class Scope:
     faults: list[Fault]
 
     def value(self, formula: Formula | None, place: Place) -> Value | None:
-        """Return what a formula comes to, or None if there is none or, after adding a fault, it has no value."""
-        if formula is None:
+        """Return what a formula comes to, or None if there is none or, after adding a fault, it has no value.
+
+        A name that is missing here is missing because of a fault that is known already.
+        """
+        if formula is None or not all(name in self.values for name in formula.names):
             return None
         try:
             return formula.evaluate(self.values)
@@ -61,30 +64,22 @@ class Scope:
         return FittedProse(tuple(pieces))
 
 
-def fit_rest(
-    plan: Plan,
-    shop: Shop,
-    sizes: Mapping[str, Value],
-    options: Mapping[str, str],
-    values: Mapping[str, Value],
-    parts: tuple[FittedPart, ...],
-    offcuts: tuple[FittedOffcut, ...],
-    faults: list[Fault],
-) -> FittedPlan:
-    """Return the whole fitted plan, adding to `faults` what is wrong with it."""
-    scope = Scope(values, faults)
-    parts = tuple(_with_work(part, scope) for part in parts)
+def fit_rest(base: FittedPlan, shop: Shop, faults: list[Fault]) -> FittedPlan:
+    """Return the whole fitted plan, adding to `faults` what is wrong with it.
+
+    Args:
+        base: the plan with its sizes, values and parts.
+    """
+    plan = base.plan
+    scope = Scope(base.values, faults)
+    parts = tuple(_with_work(part, scope) for part in base.parts)
     joins = fit_joins(plan, shop, parts, scope)
-    hardware = fit_hardware(plan, shop, parts, joins, scope)
-    return FittedPlan(
-        plan=plan,
-        sizes=sizes,
-        options=options,
-        values=values,
+    return replace(
+        base,
         parts=parts,
-        offcuts=offcuts,
+        offcuts=trimmings(parts, shop.kerf),
         joins=joins,
-        hardware=hardware,
+        hardware=fit_hardware(plan, shop, parts, joins, scope),
         steps=_steps(plan.steps, parts, scope),
         summary=scope.prose(plan.summary),
         intro=scope.prose(plan.intro),
@@ -147,6 +142,6 @@ def _step(step: Step, number: int, counts: Mapping[str, int], scope: Scope) -> F
 def _used(use: Use, all_of_them: int, scope: Scope) -> int:
     if use.count is None:
         return all_of_them
-    value = scope.value(use.count, use.place)
-    count = as_count(value, f"the count of '{use.name}'", use.place, scope.faults)
+    value = scope.value(use.count, use.count_place)
+    count = as_count(value, f"the count of '{use.name}'", use.count_place, scope.faults)
     return 0 if count is None else count

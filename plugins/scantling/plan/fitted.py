@@ -35,6 +35,9 @@ class FittedProse:
         return bool(self.pieces)
 
 
+NO_PROSE = FittedProse(())
+
+
 @dataclass(frozen=True, slots=True)
 class Quoted:
     """A value quoted in prose, with the formula it came from."""
@@ -211,15 +214,15 @@ class FittedPlan:
     """Every name and what it comes to."""
     parts: tuple[FittedPart, ...]
     """Only those that are there at this size, in the author's order."""
-    offcuts: tuple[FittedOffcut, ...]
-    joins: tuple[FittedJoin, ...]
-    hardware: tuple[FittedHardware, ...]
-    steps: tuple[FittedStep, ...]
-    summary: FittedProse
-    intro: FittedProse
-    cautions: tuple[FittedProse, ...]
-    errata: tuple[FittedErratum, ...]
-    notes: tuple[FittedErratum, ...]
+    offcuts: tuple[FittedOffcut, ...] = ()
+    joins: tuple[FittedJoin, ...] = ()
+    hardware: tuple[FittedHardware, ...] = ()
+    steps: tuple[FittedStep, ...] = ()
+    summary: FittedProse = NO_PROSE
+    intro: FittedProse = NO_PROSE
+    cautions: tuple[FittedProse, ...] = ()
+    errata: tuple[FittedErratum, ...] = ()
+    notes: tuple[FittedErratum, ...] = ()
 
     def part(self, name: str) -> FittedPart | None:
         """Return the part of that name, or None if it is not there at this size."""

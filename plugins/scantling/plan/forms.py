@@ -273,7 +273,7 @@ HARDWARE: Form[Entry] = Form(
 
 def _step_fields() -> tuple[Field, ...]:
     return (
-        Field("title", _PROSE, "what is done", required=True),
+        Field("title", _PROSE, "what is done", required=True, default=EMPTY),
         Field("text", _PROSE, "how it is done", default=EMPTY),
         Field(
             "uses",
@@ -338,7 +338,9 @@ PLAN: Form[Entry] = Form(
     "a plan",
     entry,
     (
-        Field("title", Text(300), "what is built", required=True, example="Bench for the harbour wall"),
+        Field(
+            "title", Text(300), "what is built", required=True, default="", example="Bench for the sea wall"
+        ),
         Field("summary", _PROSE, "one sentence for the catalog", default=EMPTY),
         Field("tags", Words(), "words to find it by", default=()),
         Field("room", Choice(ROOMS), "where it stands", default=""),
@@ -374,7 +376,7 @@ PLAN: Form[Entry] = Form(
         Field(
             "options", Named(Record(OPTION), "options by name"), "choices that the reader makes", default={}
         ),
-        Field("parts", Named(Record(PART), "parts by name"), "the pieces", required=True),
+        Field("parts", Named(Record(PART), "parts by name"), "the pieces", required=True, default={}),
         Field("joins", ListOf(Record(JOIN)), "which part meets which, and what holds them", default=()),
         Field(
             "hardware",

@@ -22,6 +22,7 @@ EDGES = {
 }
 """What an author may write for banded edges."""
 _GLUED = re.compile(r"(?P<count>.*?)\s*\b(?P<how>layers?|wide)", re.DOTALL)
+_USE = re.compile(r"\s*(?:(?P<count>\d+)\s+|\{(?P<formula>[^{}]*)\}\s+)?(?P<name>\S.*?)\s*", re.DOTALL)
 _CUT = re.compile(r"(?P<kind>mitre|bevel)\s+(?P<angle>.+?)(?P<parallel>\s+parallel)?", re.DOTALL)
 
 
@@ -178,7 +179,8 @@ class EndsKind:
 
     def describe(self) -> str:
         """Return what is expected."""
-        return "`mitre 45 deg` (seen on the face) or `bevel 10 deg` (seen on the edge), with `parallel` where both lean the same way; or [left, right]"
+        cuts = "`mitre 45 deg` (seen on the face) or `bevel 10 deg` (seen on the edge)"
+        return f"{cuts}, with `parallel` where both lean the same way; or [left, right]"
 
     def schema(self) -> dict[str, Any]:
         """Return the JSON Schema of the value."""
@@ -202,17 +204,17 @@ class UsesKind:
         return tuple(use for use in uses if use is not None)
 
     def _one(self, text: str, place: Place, at: int, faults: list[Fault]) -> Use | None:
-        start = at + len(text) - len(text.lstrip())
-        name = " ".join(text.split())
-        if not name:
+        found = _USE.fullmatch(text)
+        if found is None:
             return None
-        here = place.part(start, start + len(text.strip()))
-        counted = re.match(r"(?P<count>\d+|\{[^{}]*\})\s+(?P<name>.+)", name)
-        if not counted:
-            return Use(name, None, here)
-        written = counted["count"].strip("{}")
-        count = _formula(written, place, start + counted["count"].startswith("{"), faults)
-        return None if count is None else Use(counted["name"], count, here)
+        here = place.part(at + found.start("name"), at + found.end("name"))
+        name = " ".join(found["name"].split())
+        counted = "formula" if found["formula"] is not None else "count"
+        if found[counted] is None:
+            return Use(name, None, here, here)
+        of_count = place.part(at + found.start(counted), at + found.end(counted))
+        count = _formula(found[counted], place, at + found.start(counted), faults)
+        return None if count is None else Use(name, count, here, of_count)
 
     def describe(self) -> str:
         """Return what is expected."""

@@ -174,6 +174,9 @@ class Use:
     count: Formula | None
     """None: all of them."""
     place: Place
+    """Of the name."""
+    count_place: Place
+    """Of the count's formula; of the name where none is written."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,6 +13,7 @@ from scantling.fault import Fault, Faulty, Place
 from scantling.formula import Formula, read_formula
 
 MOST_QUOTES = 500
+_NOWHERE = Place()
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +29,7 @@ class Prose:
     """Markdown with quotes: literal text and formulas in turn."""
 
     pieces: tuple[str | Quote, ...]
-    place: Place = Place()
+    place: Place = _NOWHERE
 
     @property
     def quotes(self) -> tuple[Quote, ...]:

@@ -2,18 +2,29 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
-from fractions import Fraction
 from typing import Any
 
 from scantling.fault import Fault, Faulty, Note, Place, did_you_mean
-from scantling.formula import Formula, Value, name_of, read_formula
-from scantling.measure import Angle, Length
+from scantling.formula import read_formula
 from scantling.plan.forms import PLAN, Entry
-from scantling.plan.model import Hardware, Join, Option, Part, Plan, Size, Source, Step
+from scantling.plan.model import Hardware, Join, Part, Plan, Source, Step
 from scantling.plan.names import check_names
+from scantling.plan.poison import Poison
+from scantling.plan.read_sizes import read_offers, read_option, read_size
 
 MOST_PARTS = 1000
+_SAME_IN_PLAN = (
+    *("title", "summary", "intro", "tags", "room", "skill", "build_time", "author", "licence", "revised"),
+    *("tools", "photo", "lengths", "errata", "notes", "overall"),
+)
+_SAME_IN_PART = (
+    *("length", "width", "thick", "only_if", "longer", "wider", "cut_to_fit", "least_width", "grain", "ends"),
+    *("work", "note", "band_with"),
+)
+_JOIN = re.compile(r"(?P<first>\S.*?)\s+to\s+(?P<second>.*\S)", re.DOTALL)
+_SAME_IN_STEP = ("title", "text", "uses", "needs", "tools", "only_if", "picture", "picture_alt")
 
 
 def read_plan(data: object, slug: str) -> Plan:
@@ -28,190 +39,48 @@ def read_plan(data: object, slug: str) -> Plan:
         Faulty: with every fault in it.
     """
     faults: list[Fault] = []
-    entry = PLAN.read(data, Place(), faults)
-    if entry is None:
-        raise Faulty(faults)
-    plan = _plan(entry, slug, faults)
-    check_names(plan, faults)
-    if faults:
+    plan, _ = read_partly(data, slug, faults)
+    if faults or plan is None:
         raise Faulty(faults)
     return plan
 
 
+def read_partly(data: object, slug: str, faults: list[Fault]) -> tuple[Plan | None, Poison]:
+    """Return as much of a plan as can be read, adding to `faults` all that is wrong with it.
+
+    What is faulty is left out; the second answer knows its names, so that no further fault is made of
+    their absence.
+    """
+    entry = PLAN.read(data, Place(), faults)
+    poison = Poison.of(faults)
+    if entry is None:
+        return None, poison
+    more: list[Fault] = []
+    plan = _plan(entry, slug, more)
+    poison = poison.and_of(more)
+    check_names(plan, more)
+    faults += poison.without_echoes(more)
+    return plan, poison
+
+
 def _plan(entry: Entry, slug: str, faults: list[Fault]) -> Plan:
-    same = (
-        "title",
-        "summary",
-        "intro",
-        "tags",
-        "room",
-        "skill",
-        "build_time",
-        "author",
-        "licence",
-        "revised",
-        "tools",
-    )
-    sizes = {name: _size(name, size, faults) for name, size in entry["sizes"].items()}
-    options = {name: _option(name, option, faults) for name, option in entry["options"].items()}
+    sizes = {name: read_size(name, size, faults) for name, size in entry["sizes"].items()}
+    options = {name: read_option(name, option, faults) for name, option in entry["options"].items()}
+    known_sizes = {name: size for name, size in sizes.items() if size is not None}
+    known_options = {name: option for name, option in options.items() if option is not None}
     return Plan(
         slug=slug,
-        **{name: entry[name] for name in same},
+        **{name: entry[name] for name in _SAME_IN_PLAN},
         cautions=entry["caution"],
-        photo=entry["photo"],
-        sizes=sizes,
-        offered=tuple(
-            _offer(offer, Place(("offer", index)), sizes, options, faults)
-            for index, offer in enumerate(entry["offer"])
-        ),
-        lengths=entry["lengths"],
-        options=options,
+        sizes=known_sizes,
+        offered=read_offers(entry["offer"], known_sizes, known_options, faults),
+        options=known_options,
         parts=_parts(entry["parts"], faults),
         joins=tuple(_join(join, entry["parts"], faults) for join in entry["joins"]),
         hardware={name: _hardware(name, record) for name, record in entry["hardware"].items()},
         steps=tuple(_step(step) for step in entry["steps"]),
-        errata=entry["errata"],
-        notes=entry["notes"],
-        overall=entry["overall"],
         accepts=entry["accept"],
     )
-
-
-def _constant(formula: Formula | None, place: Place, faults: list[Fault]) -> Value | None:
-    if formula is None:
-        return None
-    try:
-        return formula.evaluate({})
-    except Faulty as faulty:
-        faults.extend(fault.under(place) for fault in faulty.faults)
-        return None
-
-
-def _size(name: str, entry: Entry, faults: list[Fault]) -> Size:
-    place = entry.place
-    usual = _constant(entry["usual"], place.at("usual"), faults)
-    least = _constant(entry["from"], place.at("from"), faults) if entry["from"] else usual
-    most = _constant(entry["to"], place.at("to"), faults) if entry["to"] else usual
-    step = _constant(entry["by"], place.at("by"), faults) if entry["by"] else _usual_step(usual)
-    offered = [
-        (_constant(formula, place.at("offer", index), faults), place.at("offer", index))
-        for index, formula in enumerate(entry["offer"])
-    ]
-    size = Size(name, usual, least, most, step, tuple(value for value, _ in offered), entry["meaning"], place)  # type: ignore[arg-type]
-    _check_range(size, offered, faults)
-    return size
-
-
-def _usual_step(usual: Value | None) -> Value:
-    if isinstance(usual, Length):
-        return Length.of_inches(Fraction(1, 2))
-    return Angle(Fraction(1)) if isinstance(usual, Angle) else Fraction(1)
-
-
-def _check_range(size: Size, offered: list[tuple[Value | None, Place]], faults: list[Fault]) -> None:
-    named = [("usual", size.usual), ("from", size.least), ("to", size.most), ("by", size.step)]
-    if any(value is None for _, value in named) or any(value is None for value, _ in offered):
-        return
-    for key, value in named:
-        if name_of(value) != name_of(size.usual) or isinstance(value, (bool, str)):
-            help_line = f"write it as {name_of(size.usual)}, like 'usual'"
-            faults.append(
-                Fault(
-                    "wrong-unit", f"'{key}' of {size.name} is {name_of(value)}", size.place.at(key), help_line
-                )
-            )
-            return
-    if not size.least <= size.usual <= size.most:  # type: ignore[operator]
-        faults.append(
-            Fault(
-                "outside-range",
-                f"the usual {size.name} lies outside its range",
-                size.place.at("usual"),
-                "widen 'from' and 'to'",
-            )
-        )
-    if not size.step > _zero(size.step):  # type: ignore[operator]
-        faults.append(
-            Fault(
-                "not-positive",
-                f"the step of {size.name} is nothing or less",
-                size.place.at("by"),
-                "write a step above 0",
-            )
-        )
-    for value, place in offered:
-        if name_of(value) != name_of(size.usual):
-            faults.append(
-                Fault(
-                    "wrong-unit",
-                    f"this offered {size.name} is {name_of(value)}",
-                    place,
-                    f"write {name_of(size.usual)}",
-                )
-            )
-        elif not size.least <= value <= size.most:  # type: ignore[operator]
-            faults.append(
-                Fault(
-                    "outside-range",
-                    f"this offered {size.name} lies outside its range",
-                    place,
-                    "widen 'from' and 'to'",
-                )
-            )
-
-
-def _zero(value: Value) -> Value:
-    return value - value  # type: ignore[operator, return-value]
-
-
-def _option(name: str, entry: Entry, faults: list[Fault]) -> Option:
-    if entry["usual"] not in entry["choices"]:
-        help_line = did_you_mean(entry["usual"], entry["choices"], kind="choices")
-        faults.append(
-            Fault(
-                "unknown-choice",
-                f"'{entry['usual']}' is no choice of '{name}'",
-                entry.place.at("usual"),
-                help_line,
-            )
-        )
-    return Option(name, entry["question"], entry["choices"], entry["usual"], entry.place)
-
-
-def _offer(
-    offer: Mapping[str, str],
-    place: Place,
-    sizes: Mapping[str, Size],
-    options: Mapping[str, Option],
-    faults: list[Fault],
-) -> Mapping[str, Value | str]:
-    chosen: dict[str, Value | str] = {}
-    for name, text in offer.items():
-        here = place.at(name)
-        if name in options:
-            if text not in options[name].choices:
-                help_line = did_you_mean(text, options[name].choices, kind="choices")
-                faults.append(Fault("unknown-choice", f"'{text}' is no choice of '{name}'", here, help_line))
-            chosen[name] = text
-        elif name in sizes:
-            value = _read_constant(text, here, faults)
-            if value is not None:
-                _check_range(sizes[name], [(value, here)], faults)
-                chosen[name] = value
-        else:
-            help_line = did_you_mean(name, [*sizes, *options], kind="sizes and options")
-            faults.append(
-                Fault("unknown-name", f"there is no size or option '{name}'", here.key(), help_line)
-            )
-    return chosen
-
-
-def _read_constant(text: str, place: Place, faults: list[Fault]) -> Value | None:
-    try:
-        return read_formula(text).evaluate({})
-    except Faulty as faulty:
-        faults.extend(fault.under(place) for fault in faulty.faults)
-        return None
 
 
 def letter_of(index: int) -> str:
@@ -226,16 +95,11 @@ def letter_of(index: int) -> str:
 
 def _parts(entries: Mapping[str, Entry], faults: list[Fault]) -> dict[str, Part]:
     if len(entries) > MOST_PARTS:
-        faults.append(
-            Fault(
-                "too-many-parts", f"more than {MOST_PARTS} kinds of part", Place(("parts",)), "split the plan"
-            )
-        )
+        message = f"more than {MOST_PARTS} kinds of part"
+        faults.append(Fault("too-many-parts", message, Place(("parts",)), "split the plan"))
         return {}
-    return {
-        name: _part(name, letter_of(index), entry, faults)
-        for index, (name, entry) in enumerate(entries.items())
-    }
+    lettered = enumerate(entries.items())
+    return {name: _part(name, letter_of(index), entry, faults) for index, (name, entry) in lettered}
 
 
 _ONE = read_formula("1")
@@ -243,26 +107,9 @@ _ONE = read_formula("1")
 
 def _part(name: str, letter: str, entry: Entry, faults: list[Fault]) -> Part:
     if entry["from"] is None and not entry["from_offcut_of"]:
-        faults.append(
-            Fault(
-                "missing-key", f"'{name}' says nothing of what it is cut from", entry.place, "add 'from: 2x4'"
-            )
-        )
+        message = f"'{name}' says nothing of what it is cut from"
+        faults.append(Fault("missing-key", message, entry.place, "add 'from: 2x4'"))
     stocks = entry["from"].stocks if entry["from"] else ()
-    same = (
-        "length",
-        "width",
-        "thick",
-        "only_if",
-        "longer",
-        "wider",
-        "cut_to_fit",
-        "least_width",
-        "grain",
-        "ends",
-        "work",
-        "note",
-    )
     return Part(
         id=name,
         letter=letter,
@@ -270,30 +117,29 @@ def _part(name: str, letter: str, entry: Entry, faults: list[Fault]) -> Part:
         count=entry["count"] or _ONE,
         glue_up=entry["glued_up"],
         bands=entry["band"],
-        band_with=entry["band_with"],
         placement=entry["place"],
         accepts=entry["accept"],
         place=entry.place,
-        **{key: entry[key] for key in same},
+        **{key: entry[key] for key in _SAME_IN_PART},
     )
 
 
 def _join(entry: Entry, parts: Mapping[str, Any], faults: list[Fault]) -> Join:
     place = entry.place.at("join")
-    first, _, second = (word.strip() for word in entry["join"].partition(" to "))
-    if not second:
+    written = _JOIN.fullmatch(entry["join"])
+    first, second = (written["first"], written["second"]) if written else ("", "")
+    if not written:
         faults.append(Fault("not-a-join", "a join names two parts", place, "write 'rail to leg'"))
-    for name in (first, second):
-        if name and name not in parts:
-            faults.append(unknown_part(name, parts, place))
-    same = ("fastener", "each", "joints", "depth", "only_if")
+    else:
+        unknown = [side for side in ("first", "second") if written[side] not in parts]
+        faults += [unknown_part(written[side], parts, place.part(*written.span(side))) for side in unknown]
     return Join(
         first,
         second,
         how=entry["with"],
         glue=entry["glue"] == "yes",
         place=entry.place,
-        **{key: entry[key] for key in same},
+        **{key: entry[key] for key in ("fastener", "each", "joints", "depth", "only_if")},
     )
 
 
@@ -317,10 +163,9 @@ def _hardware(name: str, entry: Entry) -> Hardware:
 
 
 def _step(entry: Entry) -> Step:
-    same = ("title", "text", "uses", "needs", "tools", "only_if", "picture", "picture_alt")
     return Step(
         cautions=entry["caution"],
         accepts=entry["accept"],
         place=entry.place,
-        **{key: entry[key] for key in same},
+        **{key: entry[key] for key in _SAME_IN_STEP},
     )

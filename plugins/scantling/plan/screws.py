@@ -25,7 +25,7 @@ POCKET_SCREWS = tuple(
         ("1 1/2", "2 1/2"),
     )
 )
-"""Length of a pocket screw by the thickness that it is drilled in. Common practice, from memory, no source."""
+"""Length of a pocket screw by the thickness that it is drilled in. Common practice, from memory."""
 FASTENER_KINDS = {
     "pocket screws": "pocket screw",
     "screws": "wood screw",
@@ -40,7 +40,7 @@ NAIL_RULE = 3
 
 
 def wanted_length(how: str, held: Length, holding: Length) -> tuple[Length, Length] | None:
-    """Return the (least, greatest) length of a fastener through `held` into `holding`, or None if any will do.
+    """Return (least, greatest) length of a fastener through `held` into `holding`; None if any will do.
 
     A screw bites at least as deep as the piece it holds is thick, and stays 1/8 in short of the
     far face (common practice, no source). A brad only holds while the glue sets, so that it need

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Any
 
 from scantling.fault import Fault, Place
@@ -21,6 +22,9 @@ from scantling.form import (
     Text,
     YesNo,
 )
+from scantling.measure import Length
+
+NOTHING = Length.of_inches(Fraction(0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,7 +116,7 @@ LUMBER: Form[Entry] = Form(
         _OWNED,
         _NOTE,
     ),
-    "Boards and construction lumber, by nominal size: `2x4`, `1x6`. Actual sizes follow the standard (PS 20).",
+    "Boards and construction lumber, by nominal size: `2x4`, `1x6`. Actual sizes follow PS 20.",
 )
 """Boards sold by nominal size."""
 SIZED: Form[Entry] = Form(
@@ -223,7 +227,12 @@ SHOP: Form[Entry] = Form(
         Field("currency", Text(8), "sign put before a price", default="$"),
         Field("prices of", Date(), "the day of the prices", default="", example="2026-11-02"),
         Field(
-            "kerf", LENGTH, "width of wood that the saw blade turns to dust", required=True, example="1/8 in"
+            "kerf",
+            LENGTH,
+            "width of wood that the saw blade turns to dust",
+            required=True,
+            default=NOTHING,
+            example="1/8 in",
         ),
         Field("rules", Record(RULES), "what the saw, the car and the hand allow"),
         Field("lumber", Named(Record(LUMBER), "lumber by nominal size"), "boards by nominal size"),

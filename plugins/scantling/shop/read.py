@@ -13,6 +13,8 @@ from scantling.shop.model import Rules, Sale, Shop, Stock, Ware
 from scantling.shop.nominal import actual_size, nominal_size
 
 ZERO = Length.of_inches(Fraction(0))
+_ECHOES = {"nothing-on-sale", "no-actual-size"}
+"""Of a record in which something is faulty already, these say nothing more."""
 USUAL_RULES = Rules(
     least_rip_length=Length.of_inches(Fraction(12)),
     least_strip_width=Length.of_inches(Fraction(3, 4)),
@@ -30,7 +32,10 @@ def read_shop(data: object) -> Shop:
     """
     faults: list[Fault] = []
     entry = SHOP.read(data, Place(), faults)
-    shop = _shop(entry, faults) if entry is not None else None
+    more: list[Fault] = []
+    shop = _shop(entry, more) if entry is not None else None
+    faulty = {fault.place.path[:2] for fault in faults}
+    faults += [fault for fault in more if fault.code not in _ECHOES or fault.place.path[:2] not in faulty]
     if faults or shop is None:
         raise Faulty(faults)
     return shop

@@ -16,6 +16,7 @@ from scantling.source.diagnostic import (
     Spot,
     count_severities,
     exit_status,
+    from_fault,
     sort_diagnostics,
 )
 
@@ -30,6 +31,7 @@ __all__ = [
     "Spot",
     "count_severities",
     "exit_status",
+    "from_fault",
     "load_plan",
     "load_shop",
     "read_catalog",

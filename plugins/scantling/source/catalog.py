@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterable
 from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
-from scantling.fault import Faulty
-from scantling.plan import Fitter, Plan, read_plan
+from scantling.fault import Fault, Faulty
+from scantling.plan import Fitter, Plan, Survey, survey_plan
 from scantling.shop import Shop, read_shop
 from scantling.source.diagnostic import Diagnostic, from_fault, from_found, sort_diagnostics
 from scantling.source.document import LARGEST_FILE, Document, Found, make_document, read_document
@@ -18,6 +19,7 @@ from scantling.source.yaml_data import Data
 
 PLAN_FILE = "plan.md"
 SHOP_FILE = "shop.yml"
+_NOTHING_READ = Survey(None, None, ())
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,11 +105,9 @@ def _reason(error: OSError) -> str:
     return "this file cannot be read" + (f" ({os.strerror(error.errno)})" if error.errno else "")
 
 
-def _failed(plain: PlainData, faulty: Faulty | None) -> list[Diagnostic]:
+def _failed(plain: PlainData, faults: Iterable[Fault]) -> list[Diagnostic]:
     found = [from_found(one, plain.document) for one in plain.found]
-    if faulty is not None:
-        found += [from_fault(fault, plain.document, plain.spans) for fault in faulty.faults]
-    return found
+    return found + [from_fault(fault, plain.document, plain.spans) for fault in faults]
 
 
 def load_shop(path: Path, *, root: Path | None = None) -> SourceShop:
@@ -118,13 +118,14 @@ def load_shop(path: Path, *, root: Path | None = None) -> SourceShop:
         if not _is_unreadable(found)
         else PlainData(document, None, found=found)
     )
-    shop, faulty = None, None
+    shop = None
+    faults: tuple[Fault, ...] = ()
     if plain.data is not None:
         try:
             shop = read_shop(plain.data)
-        except Faulty as caught:
-            faulty = caught
-    diagnostics = sort_diagnostics(_failed(plain, faulty))
+        except Faulty as faulty:
+            faults = faulty.faults
+    diagnostics = sort_diagnostics(_failed(plain, faults))
     if any(one.is_fault for one in diagnostics):
         shop = None
     return SourceShop(path, document, plain.data, shop, plain.spans, diagnostics)
@@ -149,19 +150,11 @@ def load_plan(path: Path, shop: Shop | None, *, slug: str = "", root: Path | Non
         if not _is_unreadable(found)
         else PlainData(document, None, found=found)
     )
-    plan, fitter, faulty = None, None, None
-    if plain.data is not None:
-        try:
-            plan = read_plan(plain.data, slug)
-            if shop is not None:
-                fitter = Fitter(plan, shop)
-                fitter.fit()
-        except Faulty as caught:
-            faulty = caught
-    diagnostics = sort_diagnostics(_failed(plain, faulty))
+    survey = survey_plan(plain.data, slug, shop) if plain.data is not None else _NOTHING_READ
+    diagnostics = sort_diagnostics(_failed(plain, survey.faults))
     if any(one.is_fault for one in diagnostics):
-        plan = fitter = None
-    return SourcePlan(slug, path, document, plain.data, plan, plain.spans, fitter, diagnostics)
+        survey = _NOTHING_READ
+    return SourcePlan(slug, path, document, plain.data, survey.plan, plain.spans, survey.fitter, diagnostics)
 
 
 def read_catalog(folder: Path, *, root: Path | None = None) -> Catalog:
