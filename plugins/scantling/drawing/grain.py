@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from math import sqrt
 from zlib import crc32
 
 from scantling.drawing.shape import Point, Strokes
@@ -52,7 +53,7 @@ def clip_level(
 
 def slanted_grain(seed: str, outline: tuple[Point, ...], along: Point, *, apart: float = 5.0) -> Strokes:
     """Return lines across a convex outline in the direction `along`, which need not have length one."""
-    length = (along[0] ** 2 + along[1] ** 2) ** 0.5
+    length = sqrt(along[0] ** 2 + along[1] ** 2)
     if length < 1e-9 or len(outline) < 3:
         return Strokes(())
     ux, uy = along[0] / length, along[1] / length

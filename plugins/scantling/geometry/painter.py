@@ -1,0 +1,192 @@
+"""The order in which solids are drawn so that the nearer cover the farther.
+
+Two convex solids that do not stand in each other are parted by a plane; the one on the eye's side of
+it is drawn later. Where such pairs close a circle (three boards that each lie over the next), one
+solid is cut in two along the plane that parts it from its neighbour, and the pieces are ordered again.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import sqrt
+
+from scantling.geometry.apart import parting
+from scantling.geometry.solid import Plane, Solid, clip
+from scantling.geometry.vector import Vector, dot, times
+from scantling.geometry.view import View
+
+_LEVEL = 1e-9
+_MOST_SPLITS = 200
+
+
+@dataclass(frozen=True, slots=True)
+class Painted:
+    """A solid, or a piece of one, in drawing order."""
+
+    index: int
+    """Which of the solids given."""
+    solid: Solid
+
+
+@dataclass(slots=True)
+class _Shadow:
+    """A solid with what it covers on the page."""
+
+    index: int
+    solid: Solid
+    left: float
+    right: float
+    top: float
+    bottom: float
+    outline: list[tuple[float, float]]
+
+
+def paint_order(solids: Sequence[Solid], view: View) -> list[Painted]:
+    """Return the solids from the farthest to the nearest, split where there is no order without it.
+
+    Solids that stand in each other (a shelf in its groove) are ordered by the direction in which they
+    do so least.
+    """
+    shadows = [_shadow(i, solid, view) for i, solid in enumerate(solids)]
+    for _ in range(_MOST_SPLITS):
+        before = _covers(shadows, view)
+        order, circle = _sorted(before)
+        if not circle:
+            return [Painted(shadows[i].index, shadows[i].solid) for i in order]
+        if not _split(shadows, circle, before, view):
+            break
+    rest = sorted(circle, key=lambda i: max(view.depth(point) for point in shadows[i].solid.points))
+    return [Painted(shadows[i].index, shadows[i].solid) for i in [*order, *rest]]
+
+
+def _shadow(index: int, solid: Solid, view: View) -> _Shadow:
+    flat = [view.flat(point) for point in solid.points]
+    xs, ys = [x for x, _ in flat], [y for _, y in flat]
+    return _Shadow(index, solid, min(xs), max(xs), min(ys), max(ys), _hull(flat))
+
+
+def _hull(points: list[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Return the outline of points (Andrew's monotone chain)."""
+    ordered = sorted(set(points))
+    if len(ordered) < 3:
+        return ordered
+    halves: list[list[tuple[float, float]]] = []
+    for run in (ordered, ordered[::-1]):
+        half: list[tuple[float, float]] = []
+        for x, y in run:
+            while len(half) > 1:
+                (x1, y1), (x2, y2) = half[-2], half[-1]
+                if (x2 - x1) * (y - y1) - (y2 - y1) * (x - x1) > 1e-12:
+                    break
+                half.pop()
+            half.append((x, y))
+        halves.append(half[:-1])
+    return halves[0] + halves[1]
+
+
+def _covers(shadows: list[_Shadow], view: View) -> dict[int, list[int]]:
+    """Return for each solid those that must be drawn before it."""
+    before: dict[int, list[int]] = {i: [] for i in range(len(shadows))}
+    order = sorted(range(len(shadows)), key=lambda i: shadows[i].left)
+    for place, i in enumerate(order):
+        one = shadows[i]
+        for j in order[place + 1 :]:
+            other = shadows[j]
+            if other.left >= one.right - _LEVEL:
+                break
+            if other.top >= one.bottom - _LEVEL or one.top >= other.bottom - _LEVEL:
+                continue
+            nearer = _nearer(one, other, view)
+            if nearer > 0:
+                before[i].append(j)
+            elif nearer < 0:
+                before[j].append(i)
+    return before
+
+
+def _nearer(one: _Shadow, other: _Shadow, view: View) -> int:
+    """Return 1 if `one` may cover `other`, -1 the other way round, 0 if neither covers the other."""
+    _, way = parting(one.solid, other.solid)
+    side = dot(way, view.toward)
+    if abs(side) < _LEVEL:
+        return 0
+    if _flat_apart(one.outline, other.outline):
+        return 0
+    return -1 if side > 0 else 1
+
+
+def _flat_apart(one: list[tuple[float, float]], other: list[tuple[float, float]]) -> bool:
+    """Return whether two convex outlines have no area in common (separating axis theorem)."""
+    for outline, against in ((one, other), (other, one)):
+        x1, y1 = outline[-1]
+        for x2, y2 in outline:
+            across, along = y2 - y1, x1 - x2
+            far = sqrt(across * across + along * along)
+            if far > 1e-12:
+                limit = (x1 * across + y1 * along) - _LEVEL * far
+                if all(x * across + y * along >= limit for x, y in against):
+                    return True
+            x1, y1 = x2, y2
+    return False
+
+
+def _sorted(before: dict[int, list[int]]) -> tuple[list[int], list[int]]:
+    """Return the numbers in order, those that came first first, and those that no order can place."""
+    waits = {i: len(others) for i, others in before.items()}
+    after: dict[int, list[int]] = {i: [] for i in before}
+    for i, others in before.items():
+        for other in others:
+            after[other].append(i)
+    ready = [i for i, count in waits.items() if not count]
+    for i in ready:  # grows as it is walked
+        for later in after[i]:
+            waits[later] -= 1
+            if not waits[later]:
+                ready.append(later)
+    done = set(ready)
+    return ready, [i for i in before if i not in done]
+
+
+def _split(shadows: list[_Shadow], stuck: list[int], before: dict[int, list[int]], view: View) -> bool:
+    """Cut one solid of a circle along the plane that parts two others of it; return whether one was cut."""
+    ring = _ring(stuck, before)
+    members = dict.fromkeys(ring)
+    for i in ring:
+        for j in before[i]:
+            if j not in members:
+                continue
+            _, way = parting(shadows[i].solid, shadows[j].solid)
+            for k in ring:
+                if k not in {i, j} and _cut(shadows, k, _between(shadows[i].solid, way), view):
+                    return True
+            if any(_cut(shadows, k, _between(shadows[i].solid, way), view) for k in (i, j)):
+                return True
+    return False
+
+
+def _between(one: Solid, way: Vector) -> Plane:
+    return Plane(way, max(dot(way, point) for point in one.points))
+
+
+def _cut(shadows: list[_Shadow], number: int, plane: Plane, view: View) -> bool:
+    whole = shadows[number]
+    near = clip(whole.solid, plane)
+    far = clip(whole.solid, Plane(times(plane.normal, -1.0), -plane.most))
+    if near is None or far is None or near is whole.solid or far is whole.solid:
+        return False
+    shadows[number] = _shadow(whole.index, near, view)
+    shadows.append(_shadow(whole.index, far, view))
+    return True
+
+
+def _ring(stuck: list[int], before: dict[int, list[int]]) -> list[int]:
+    """Return one circle among the numbers that wait for each other."""
+    waiting = set(stuck)
+    trail: dict[int, None] = {}
+    here = stuck[0]
+    while here not in trail:
+        trail[here] = None
+        here = next(j for j in before[here] if j in waiting)
+    walked = list(trail)
+    return walked[walked.index(here) :]
