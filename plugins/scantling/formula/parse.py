@@ -28,6 +28,8 @@ _RANKS: Mapping[str, int] = {
     **dict.fromkeys(("*", "/"), 6),
 }
 _NOT, _MINUS = 3, 7
+_OPERATORS = (Kind.SIGN, Kind.KEYWORD)
+_VALUES = (Kind.AMOUNT, Kind.TEXT)
 
 
 def tree_of(text: str) -> Node:
@@ -67,7 +69,7 @@ class _Parser:
         return token
 
     def is_next(self, *texts: str) -> bool:
-        return self.here.kind in {Kind.SIGN, Kind.KEYWORD} and self.here.text in texts
+        return self.here.kind in _OPERATORS and self.here.text in texts
 
     def expression(self, rank: int) -> Node:
         """Return the longest expression from here whose operators all have at least this rank."""
@@ -75,7 +77,7 @@ class _Parser:
         if self.calls > _DEEPEST_CALLS:
             self._too_deep(self.here)
         left = self._operand()
-        while self.here.kind in {Kind.SIGN, Kind.KEYWORD} and _RANKS.get(self.here.text, -1) >= max(rank, 1):
+        while self.here.kind in _OPERATORS and _RANKS.get(self.here.text, -1) >= max(rank, 1):
             left = self._operation(left)
         self.calls -= 1
         return left
@@ -97,7 +99,7 @@ class _Parser:
             self.take()
             operator = "is not"
         right = self.expression(_COMPARISON + 1)
-        if _RANKS.get(self.here.text) == _COMPARISON and self.here.kind in {Kind.SIGN, Kind.KEYWORD}:
+        if _RANKS.get(self.here.text) == _COMPARISON and self.here.kind in _OPERATORS:
             complain(
                 "three-compared",
                 "only two values can be compared at a time",
@@ -109,7 +111,7 @@ class _Parser:
 
     def _operand(self) -> Node:
         token = self.take()
-        if token.kind in {Kind.AMOUNT, Kind.TEXT}:
+        if token.kind in _VALUES:
             return Literal(token.start, token.end, token.value)
         if token.kind is Kind.NAME:
             return self._call(token) if self.is_next("(") else Name(token.start, token.end, token.text)
@@ -207,7 +209,7 @@ class _Parser:
     def _complain_of_neighbours(self) -> None:
         """Complain of two values side by side, with no operator between them."""
         right = self.here
-        begins = right.kind in {Kind.AMOUNT, Kind.NAME, Kind.TEXT} or right.text == "("
+        begins = right.kind in (*_VALUES, Kind.NAME) or right.text == "("
         if not begins or right.kind is Kind.END:
             return
         left = self.tokens[self.at - 1]
