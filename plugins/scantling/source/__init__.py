@@ -19,6 +19,9 @@ from scantling.source.diagnostic import (
     from_fault,
     sort_diagnostics,
 )
+from scantling.source.document import Document, make_document
+from scantling.source.machine import render_github, render_html, to_data
+from scantling.source.terminal import render_concise, render_full, summarize, visible
 
 __all__ = [
     "PLAN_FILE",
@@ -26,6 +29,7 @@ __all__ = [
     "Catalog",
     "Diagnostic",
     "DiagnosticNote",
+    "Document",
     "SourcePlan",
     "SourceShop",
     "Spot",
@@ -34,6 +38,14 @@ __all__ = [
     "from_fault",
     "load_plan",
     "load_shop",
+    "make_document",
     "read_catalog",
+    "render_concise",
+    "render_full",
+    "render_github",
+    "render_html",
     "sort_diagnostics",
+    "summarize",
+    "to_data",
+    "visible",
 ]
