@@ -9,18 +9,20 @@ PLAN = {
     "title": "Bench for the harbour wall",
     "sizes": {"width": "48 in", "depth": 14},
     "parts": [{"id": "leg", "count": 4, "glued": True}, {"id": "2x4 rail", "count": 2}],
-    "report": {"cost": {"total": 1850}, "yield": "3/4", "note": "4 boards"},
+    "report": {"cost": {"total": 1850}, "yield": "3/4", "note": "cut 4 boards", "weight": "≈ 20 1/2 lb"},
 }
 
 
 def test_numbers_are_found_wherever_they_stand():
-    """Whole numbers and fractions in text count; truth values and words with digits in them do not."""
+    """Numbers count, in text too, with a unit or without; truth values and words with digits do not."""
     assert list(numbers(PLAN)) == [
+        ("sizes.width", "48 in"),
         ("sizes.depth", 14),
         ("parts.count", 4),
         ("parts.count", 2),
         ("report.cost.total", 1850),
         ("report.yield", "3/4"),
+        ("report.weight", "≈ 20 1/2 lb"),
     ]
 
 
@@ -38,5 +40,13 @@ def test_what_nobody_accounts_for_is_told_once():
     """Given keys and listed quantities are fine; the rest is told by its path."""
     cost = Quantity("cost", "Cost", "cents", "Quantity times price.", "report", keys=("cost.total",))
 
-    assert unexplained(PLAN, ["sizes.*"], [cost]) == ["parts.count", "report.yield"]
-    assert unexplained(PLAN, ["sizes.*", "parts.count", "yield"], [cost]) == []
+    assert unexplained(PLAN, ["sizes.*"], [cost]) == ["parts.count", "report.yield", "report.weight"]
+    assert unexplained(PLAN, ["sizes.*", "parts.count", "yield", "weight"], [cost]) == []
+
+
+def test_a_number_in_several_forms_is_one_number():
+    """An exact length and the length as shown stand together under one key."""
+    data = {"leg": {"length": {"in": "16 25/32", "text": "16 13/16 in"}}}
+
+    assert unexplained(data, [], []) == ["leg.length"]
+    assert unexplained(data, ["leg.length"], []) == []

@@ -9,8 +9,13 @@ QUANTITIES: tuple[Quantity, ...] = (
         id="kerf-left",
         title="What a cut leaves",
         unit="in, mm",
-        meaning="The width or length that is left of a piece when strips and kerfs are taken off it.",
+        meaning="What is left, and where the next piece starts, when strips and kerfs are taken off.",
         room="cutting",
+        keys=(
+            "pieces.x",
+            "pieces.y",
+            "from_offcuts.x",
+        ),
     ),
     Quantity(
         id="pieces-in-stock",
@@ -25,6 +30,7 @@ QUANTITIES: tuple[Quantity, ...] = (
         unit="cents",
         meaning="The price of the boards and sheets in a cutting plan.",
         room="cutting",
+        keys=("cutting.cost",),
     ),
     Quantity(
         id="cutting-bound",
@@ -32,5 +38,6 @@ QUANTITIES: tuple[Quantity, ...] = (
         unit="cents",
         meaning="A cost below which no cutting plan for the same parts exists.",
         room="cutting",
+        keys=("cutting.bound",),
     ),
 )

@@ -11,5 +11,11 @@ QUANTITIES: tuple[Quantity, ...] = (
         unit="any",
         meaning="What an expression over sizes and numbers comes to.",
         room="formula",
+        keys=(
+            "cut_list.length",
+            "cut_list.width",
+            "cut_list.thick",
+            "overall.*",
+        ),
     ),
 )

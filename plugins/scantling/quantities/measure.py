@@ -39,6 +39,7 @@ QUANTITIES: tuple[Quantity, ...] = (
         unit="sq in, sq ft, m²",
         meaning="Length times width, and the same area in another unit.",
         room="measure",
+        keys=("materials.area",),
     ),
     Quantity(
         id="board-foot",
@@ -67,6 +68,7 @@ QUANTITIES: tuple[Quantity, ...] = (
         unit="ft",
         meaning="The length of pieces laid end to end.",
         room="measure",
+        keys=("linear_feet",),
     ),
     Quantity(
         id="roots-and-angles",

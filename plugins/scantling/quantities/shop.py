@@ -11,6 +11,10 @@ QUANTITIES: tuple[Quantity, ...] = (
         unit="in, mm",
         meaning="The dry dressed thickness and width of a board that is sold by its nominal size.",
         room="shop",
+        keys=(
+            "materials.thick",
+            "materials.width",
+        ),
     ),
     Quantity(
         id="panel-size",
