@@ -1,7 +1,15 @@
 """From parts and stock to a cutting plan, with a proven bound on its cost."""
 
 from scantling.cutting.answer import Answer, Board, Offcut, Piece
-from scantling.cutting.for_plan import CutBoard, CutPiece, CuttingPlan, KeptOffcut, cut_plan
+from scantling.cutting.for_plan import (
+    CutBoard,
+    CutPiece,
+    CuttingPlan,
+    KeptOffcut,
+    Lot,
+    cut_plan,
+    cut_together,
+)
 from scantling.cutting.order import Order, Wanted, write_order
 from scantling.cutting.problem import PartItem, Problem, Rules, StockItem
 from scantling.cutting.solve import solve
@@ -16,6 +24,7 @@ __all__ = [
     "CutPiece",
     "CuttingPlan",
     "KeptOffcut",
+    "Lot",
     "Offcut",
     "OffcutPiece",
     "Order",
@@ -26,6 +35,7 @@ __all__ = [
     "StockItem",
     "Wanted",
     "cut_plan",
+    "cut_together",
     "solve",
     "write_order",
 ]

@@ -21,6 +21,8 @@ class CutPiece:
     """One blank as it lies on its board."""
 
     part: FittedPart
+    plan: str
+    """Slug of the plan that the part belongs to."""
     number: int
     """Which of the part's blanks, from 1, over all boards."""
     x: Length
@@ -76,6 +78,14 @@ class CuttingPlan:
         return self.cost == self.bound
 
 
+@dataclass(frozen=True, slots=True)
+class Lot:
+    """A fitted plan that is built some times over."""
+
+    fitted: FittedPlan
+    copies: int = 1
+
+
 def cut_plan(fitted: FittedPlan, shop: Shop, *, steps: int = DEFAULT_STEPS) -> CuttingPlan:
     """Return the cheapest cutting plan found for a fitted plan.
 
@@ -83,36 +93,51 @@ def cut_plan(fitted: FittedPlan, shop: Shop, *, steps: int = DEFAULT_STEPS) -> C
         Faulty: where a part marked as coming from an offcut does not fit and has no other stock,
             or where parts cannot be cut from what the shop sells.
     """
-    hosts = {offcut.of for offcut in fitted.offcuts}
-    trimmed = [part for part in fitted.parts if part.part.source.offcut_of in hosts]
-    pieces, left = cut_trimmings(trimmed, fitted.offcuts, shop.kerf)
-    wanted = tuple(_wanted(fitted, trimmed, left))
-    order = write_order(wanted, shop, name=fitted.plan.slug)
+    return cut_together((Lot(fitted),), shop, steps=steps)
+
+
+def cut_together(lots: Iterable[Lot], shop: Shop, *, steps: int = DEFAULT_STEPS) -> CuttingPlan:
+    """Return the cheapest cutting plan found for several fitted plans, bought and cut as one.
+
+    Raises:
+        Faulty: as `cut_plan`.
+    """
+    lots = tuple(lots)
+    strips: list[OffcutPiece] = []
+    wanted: list[Wanted] = []
+    for number, lot in enumerate(lots):
+        strips += _cut_lot(lot, number if len(lots) > 1 else None, shop, wanted)
+    order = write_order(wanted, shop, name=" ".join(lot.fitted.plan.slug for lot in lots))
     answer = solve(order.problem, steps=steps)
-    parts = {want.part.id: want.part for want in wanted}
     return CuttingPlan(
-        boards=tuple(_boards(answer, order, parts)),
-        from_offcuts=pieces,
+        boards=tuple(_boards(answer, order, {want.id: want for want in wanted})),
+        from_offcuts=tuple(strips),
         cost=Money(answer.cost),
         bound=Money(answer.bound),
         order=order,
     )
 
 
-def _wanted(fitted: FittedPlan, trimmed: Iterable[FittedPart], left: dict[str, int]) -> Iterator[Wanted]:
-    faults: list[Fault] = []
+def _cut_lot(lot: Lot, number: int | None, shop: Shop, wanted: list[Wanted]) -> Iterator[OffcutPiece]:
+    """Yield what is cut from offcut strips, and add what is to be cut from stock to `wanted`."""
+    fitted = lot.fitted
+    hosts = {offcut.of for offcut in fitted.offcuts}
+    trimmed = [part for part in fitted.parts if part.part.source.offcut_of in hosts]
+    pieces, left = cut_trimmings(trimmed, fitted.offcuts, shop.kerf)
     from_trimmings = {part.id for part in trimmed}
+    faults: list[Fault] = []
     for part in fitted.parts:
         count = left.get(part.id, 0) if part.id in from_trimmings else part.count
-        if count == 0:
-            continue
         stocks = part.part.source.stocks or _stocks_of_host(part, fitted, from_trimmings)
-        if stocks:
-            yield Wanted(part, stocks, count * part.blank.pieces)
-        else:
+        if count and not stocks:
             faults.append(_offcut_too_small(part, count))
+        elif count:
+            name = part.id if number is None else f"{number}/{part.id}"
+            blanks = count * part.blank.pieces * lot.copies
+            wanted.append(Wanted(part, stocks, blanks, fitted.plan.slug, name))
     if faults:
         raise Faulty(faults)
+    yield from pieces * lot.copies
 
 
 def _stocks_of_host(part: FittedPart, fitted: FittedPlan, from_trimmings: set[str]) -> tuple[str, ...]:
@@ -130,7 +155,7 @@ def _offcut_too_small(part: FittedPart, count: int) -> Fault:
     return Fault("offcut-too-small", message, part.part.place.at("from offcut of"), help_line)
 
 
-def _boards(answer: Answer, order: Order, parts: dict[str, FittedPart]) -> Iterator[CutBoard]:
+def _boards(answer: Answer, order: Order, wanted: dict[str, Wanted]) -> Iterator[CutBoard]:
     boards_of: dict[str, int] = {}
     blanks_of: dict[str, int] = {}
     rank = {sale: index for index, sale in enumerate(order.stocks)}
@@ -143,7 +168,8 @@ def _boards(answer: Answer, order: Order, parts: dict[str, FittedPart]) -> Itera
             x, y, length, width = (
                 order.length(units) for units in (piece.x, piece.y, piece.length, piece.width)
             )
-            pieces.append(CutPiece(parts[piece.part], blanks_of[piece.part], x, y, length, width))
+            want = wanted[piece.part]
+            pieces.append(CutPiece(want.part, want.plan, blanks_of[piece.part], x, y, length, width))
         offcuts = tuple(
             KeptOffcut(*(order.length(units) for units in (offcut.x, offcut.y, offcut.length, offcut.width)))
             for offcut in board.offcuts

@@ -31,6 +31,10 @@ class Wanted:
     stocks: tuple[str, ...]
     count: int
     """Blanks: layers and strips counted one by one."""
+    plan: str
+    """Slug of the plan that it belongs to."""
+    id: str
+    """Its name in the problem; unlike those of every other plan."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +127,7 @@ def _part_item(want: Wanted, family: str, units: _Units) -> PartItem:
     least = units.of(blank.least_across)
     across = units.of(blank.across)
     return PartItem(
-        id=want.part.id,
+        id=want.id,
         family=family,
         count=want.count,
         length=units.of(blank.along),

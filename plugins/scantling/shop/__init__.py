@@ -1,6 +1,7 @@
 """What can be bought, at what actual size and what price, and the saw's kerf."""
 
 from scantling.shop.forms import HARDWOOD, LUMBER, RULES, SHEET, SHOP, SIZED, WARE
+from scantling.shop.mine import MY_SHOP, MyShop, read_my_shop, shop_of
 from scantling.shop.model import Rules, Sale, Shop, Stock, Ware
 from scantling.shop.nominal import actual_size, nominal_size
 from scantling.shop.read import USUAL_RULES, read_shop
@@ -9,6 +10,7 @@ from scantling.shop.woods import WOODS, Wood, wood_named
 __all__ = [
     "HARDWOOD",
     "LUMBER",
+    "MY_SHOP",
     "RULES",
     "SHEET",
     "SHOP",
@@ -16,6 +18,7 @@ __all__ = [
     "USUAL_RULES",
     "WARE",
     "WOODS",
+    "MyShop",
     "Rules",
     "Sale",
     "Shop",
@@ -24,6 +27,8 @@ __all__ = [
     "Wood",
     "actual_size",
     "nominal_size",
+    "read_my_shop",
     "read_shop",
+    "shop_of",
     "wood_named",
 ]
