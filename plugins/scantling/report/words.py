@@ -27,12 +27,18 @@ def write_value(value: Value, display: Display) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, Length):
-        return display.length(value)
+        return write_measure(value, display)
     if isinstance(value, Area):
         return write_area(value, system=display.system)
     if isinstance(value, Angle):
         return write_angle(value)
     return value if isinstance(value, str) else write_number(value)
+
+
+def write_measure(length: Length, display: Display) -> str:
+    """Write a length; under an inch to 1/32 in where that is exact: a groove for a sheet is cut to it."""
+    is_small = abs(length) < Length(1) and SHEET_DENOMINATOR % length.inches.denominator == 0
+    return write_thick(length, display) if is_small else display.length(length)
 
 
 def plain_text(prose: FittedProse, display: Display) -> str:
@@ -105,7 +111,7 @@ def _work_words(part: FittedPart, index: int, display: Display) -> str:
     for key, name in (("width", "wide"), ("depth", "deep"), ("length", "long")):
         measure = getattr(work, key)
         if measure is not None:
-            words.append(f"{display.length(measure)} {name}")
+            words.append(f"{write_measure(measure, display)} {name}")
     if work.work.where:
         words.append(work.work.where)
     if work.from_end is not None:
