@@ -1,7 +1,10 @@
 """Materials list, cut list, board feet, cost, weight, and where each piece comes from."""
 
+from scantling.report.cost_by_size import CostChart, CostPoint, cost_by_size, main_size
 from scantling.report.data import plan_data
 from scantling.report.materials import SHELVES, MaterialsList, StockLine, WareLine, list_materials
+from scantling.report.price_change import PlanChange, PriceChange, PriceReport, compare, price_words
+from scantling.report.price_record import PlanCost, Price, PriceRecord, plan_cost, prices_of, record_prices
 from scantling.report.report import Report, make_report, report_on
 from scantling.report.totals import Totals, total, yield_of
 from scantling.report.trace import Origin, trace
@@ -19,23 +22,38 @@ from scantling.report.words import (
 
 __all__ = [
     "SHELVES",
+    "CostChart",
+    "CostPoint",
     "Density",
     "MaterialsList",
     "Origin",
+    "PlanChange",
+    "PlanCost",
+    "Price",
+    "PriceChange",
+    "PriceRecord",
+    "PriceReport",
     "Report",
     "StockLine",
     "Totals",
     "WareLine",
+    "compare",
+    "cost_by_size",
     "end_words",
     "exact_inches",
     "list_materials",
+    "main_size",
     "make_report",
     "origin_words",
     "part_notes",
     "part_weight",
     "percent",
     "plain_text",
+    "plan_cost",
     "plan_data",
+    "price_words",
+    "prices_of",
+    "record_prices",
     "report_on",
     "stock_density",
     "total",

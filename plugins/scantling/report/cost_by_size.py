@@ -1,0 +1,72 @@
+"""What each inch costs: the cost of a plan along one of its sizes, and the sweet spots on the way."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from scantling.fault import Faulty
+from scantling.formula import Value
+from scantling.measure import Length, Money
+from scantling.plan import USUAL, Choice, Fitter, Size
+from scantling.report.report import report_on
+
+MOST_POINTS = 43
+"""Sizes that are tried; a finer range is thinned evenly."""
+STEPS = 60_000
+"""Work allowed for one cutting plan of the chart: less than for the plan itself."""
+
+
+@dataclass(frozen=True, slots=True)
+class CostPoint:
+    """The cost at one size."""
+
+    value: Value
+    cost: Money
+
+
+@dataclass(frozen=True, slots=True)
+class CostChart:
+    """The cost of a plan along one size."""
+
+    size: str
+    points: tuple[CostPoint, ...]
+    """From least to most; sizes at which the plan does not work are left out."""
+
+    @property
+    def sweet_spots(self) -> tuple[CostPoint, ...]:
+        """Return the last size before each rise of the cost: as much furniture as that money buys."""
+        return tuple(
+            here for here, after in zip(self.points, self.points[1:], strict=False) if after.cost > here.cost
+        )
+
+
+def main_size(fitter: Fitter) -> Size | None:
+    """Return the size that a reader changes first: the width, else the first that can be changed."""
+    free = [size for size in fitter.plan.sizes.values() if size.least != size.most]
+    return next((size for size in free if size.name == "width"), free[0] if free else None)
+
+
+def cost_by_size(fitter: Fitter, size: Size, choice: Choice = USUAL, *, steps: int = STEPS) -> CostChart:
+    """Return the cost of a plan along one size, everything else as in `choice`."""
+    return CostChart(size.name, tuple(_points(fitter, size, choice, steps)))
+
+
+def _points(fitter: Fitter, size: Size, choice: Choice, steps: int) -> Iterator[CostPoint]:
+    for value in _values(size):
+        here = Choice({**choice.sizes, size.name: value}, choice.options)
+        try:
+            yield CostPoint(value, report_on(fitter, here, steps=steps).totals.cost)
+        except Faulty:
+            continue
+
+
+def _values(size: Size) -> list[Value]:
+    """Return values from least to most on whole inches (or steps) where there are not too many."""
+    step = size.step
+    if isinstance(step, Length) and step < Length.of_inches(1):
+        step = Length.of_inches(1)
+    count = int((size.most - size.least) / step)  # type: ignore[operator, arg-type]
+    stride = max(1, -(-count // (MOST_POINTS - 1)))
+    values: list[Value] = [size.least + step * index for index in range(0, count + 1, stride)]  # type: ignore[operator, misc]
+    return values if values[-1] == size.most else [*values, size.most]
