@@ -92,7 +92,7 @@ def bar_need(
         pool.append((0.0, len(caps) + number, tuple(column)))
 
     def find(shadow: list[float]) -> list[Column]:
-        steps.done += 100
+        steps.done += 500
         targets = [prices[j] - (shadow[mixture.row_of[j]] if j in mixture.row_of else 0.0) + 1e-9 for j in bars.order]
         rooms = [bars.rooms[j] for j in bars.order]
         found = best_patterns(bars.lengths, bars.most, shadow[:size], rooms, targets)

@@ -7,8 +7,6 @@ and so on; where it says that the rest cannot be done, another pattern is tried.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
-
 from scantling.cutting.family import Family
 from scantling.cutting.layout import Layout
 from scantling.cutting.holding import PanelPatterns
@@ -32,42 +30,42 @@ class Diver:
         return self._deeper(counts, list(amounts), [], first)
 
     def _deeper(
-        self, counts: list[int], amounts: list[int], done: list[list], relaxation: Relaxation | None = None
+        self, counts: list[int], amounts: list[int], done: list[list], relaxation: Relaxation | None,
+        parent: Relaxation | None = None,
     ) -> list[Layout] | None:
         if not any(counts):
             return self._finish(counts, amounts, done, 1)
         boards = sum(amounts)
         if boards == 0 or self.steps.left == 0:
             return None
-        index = [k for k, count in enumerate(counts) if count]
         if relaxation is None:
-            kinds = tuple(replace(self.family.kinds[k], count=counts[k]) for k in index)
-            relaxation = Relaxation(PanelPatterns(replace(self.family, kinds=kinds)), self.steps)
+            relaxation = Relaxation(PanelPatterns(self.family, self.steps, counts), self.steps)
+            relaxation.learn(parent)
             if relaxation.of_list(amounts) is not None:
                 return None
         if boards == 1:
             return self._finish(counts, amounts, done, self.rounds)
-        for sort, laid in self._candidates(relaxation, index, counts)[: self.width]:
-            board, left = self._lay(sort, laid, index, counts)
+        for sort, laid in self._candidates(relaxation, counts)[: self.width]:
+            board, left = self._lay(sort, laid, counts)
             amounts[sort] -= 1
-            found = self._deeper(left, amounts, [*done, board])
+            found = self._deeper(left, amounts, [*done, board], None, relaxation)
             amounts[sort] += 1
             if found is not None:
                 return found
         return None
 
-    def _candidates(self, relaxation: Relaxation, index: list[int], counts: list[int]) -> list[tuple[int, tuple]]:
+    def _candidates(self, relaxation: Relaxation, counts: list[int]) -> list[tuple[int, tuple]]:
         """Return the patterns in use, those that use their board best first."""
         ranked = []
         for amount, sort, pattern in relaxation.bases:
-            used = sum([min(n, counts[k]) * self.areas[k] for n, k in zip(pattern, index)])
+            used = sum([min(n, counts[k]) * self.areas[k] for n, k in zip(pattern, relaxation.patterns.rows)])
             stock = self.family.sorts[sort]
             share = used / (stock.length * stock.width) + (amount > 0.999)
             ranked.append((-share, sort, pattern))
         ranked.sort()
         return [(sort, relaxation.pool[sort, pattern]) for _, sort, pattern in ranked]
 
-    def _lay(self, sort: int, laid: tuple, index: list[int], counts: list[int]) -> tuple[list, list[int]]:
+    def _lay(self, sort: int, laid: tuple, counts: list[int]) -> tuple[list, list[int]]:
         """Return a board with a pattern's pieces, as far as they are wanted, and the counts left."""
         across, chain = laid
         left = list(counts)
@@ -79,9 +77,9 @@ class Diver:
             for pieces in strips:
                 row = []
                 for kind, turned, along, side in pieces:
-                    if left[index[kind]]:
-                        left[index[kind]] -= 1
-                        row.append((index[kind], turned, along, side))
+                    if left[kind]:
+                        left[kind] -= 1
+                        row.append((kind, turned, along, side))
                 if row:
                     kept.append([max(p[3] for p in row), sum(p[2] for p in row), tuple(row)])
             if kept:

@@ -30,7 +30,7 @@ class PanelCutter:
             if need is not None:
                 self.needs.append(need)
         self.bases: dict[Amounts, list] = {}
-        self.relaxation = Relaxation(PanelPatterns(family), steps) if family.stages <= 3 else None
+        self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
 
     def first(self) -> list[Layout] | None:
         from scantling.cutting.shopping import greedy

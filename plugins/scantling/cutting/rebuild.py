@@ -53,6 +53,7 @@ class Rebuilder:
             if self.steps.left == 0:
                 return None
             boards, loose = self.ruin()
+            self.steps.done += 20
             boards, left = self.recreate(boards, loose)
             area = sum([areas[k] for k in left])
             if area <= worst or area < best * (1 + chance.below(12) / 100):
@@ -129,8 +130,9 @@ class Rebuilder:
     def put(self, boards: list[list], kind: int, strip_value: float, side_value: float) -> bool:
         best, where = None, None
         chance = self.chance
-        self.steps.done += 1
+        work = 3
         for board in boards:
+            work += 1
             spare, wide = board[2], board[4]
             for way in self.ways[board[0], board[1]][kind]:
                 _, length, width = way
@@ -140,6 +142,7 @@ class Rebuilder:
                         best, where = cost, (board, way, None, None)
                 for section in board[5]:
                     slen, free, strips = section
+                    work += len(strips)
                     more = length - slen
                     if more <= spare and width <= free:
                         if more <= 0:
@@ -165,6 +168,7 @@ class Rebuilder:
                             cost += side_value * wider * new - strip_value * wider * (new - strip[1] - length)
                         if best is None or cost < best:
                             best, where = cost, (board, way, section, strip)
+        self.steps.done += work
         if where is None:
             return False
         board, (turned, length, width), section, strip = where

@@ -16,15 +16,17 @@ Held = tuple[float, list[int], object]
 class Patterns(Protocol):
     """Knows what a board can hold."""
 
+    rows: list[int]
+    """The kinds that are wanted."""
     counts: tuple[int, ...]
-    """How many of each kind are wanted."""
+    """How many of each of these are wanted."""
     sizes: tuple[int, ...]
     """How much stock one of each kind takes up."""
     prices: tuple[int, ...]
     most: tuple[int, ...]
     limited: tuple[bool, ...]
 
-    def best(self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]) -> list[list[Held]]:
+    def best(self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float], hasty: int = 0) -> list[list[Held]]:
         """Return for each of the sorts the best patterns worth more than its target (the very best first)."""
         ...
 
@@ -43,6 +45,18 @@ class Relaxation:
         self.patterns, self.steps = patterns, steps
         self.pool: dict[tuple[int, tuple[int, ...]], object] = {}
         self.bases: list[Column] = []
+
+    def learn(self, other: Relaxation | None) -> None:
+        """Take over the columns of another programme, as far as their pieces are still wanted."""
+        if other is None:
+            return
+        rows, counts = self.patterns.rows, self.patterns.counts
+        place = {row: at for at, row in enumerate(other.patterns.rows)}
+        from_rows = [place[row] for row in rows]
+        for (sort, pattern), chain in other.pool.items():
+            clipped = tuple([min(pattern[at], most) for at, most in zip(from_rows, counts)])
+            if any(clipped):
+                self.pool.setdefault((sort, clipped), chain)
 
     def need(self, worths: Sequence[int]) -> Need:
         """Return the need for these worths."""
@@ -94,9 +108,9 @@ class Relaxation:
         pool = [(prices[j], j, counts) for j, counts in self.pool if j in sorts]
 
         def find(shadow: list[float]) -> list[Column]:
-            self.steps.done += 20 * size
             worths = [max(0.0, price) for price in shadow[:size]]
             targets = [prices[j] - (shadow[mixture.row_of[j]] if j in mixture.row_of else 0.0) + 1e-6 for j in sorts]
+            self.steps.done += 5 * size + len(pool) // 2 * 3
             held = patterns.best(worths, sorts, targets)
             if amounts is not None:
                 total = sum([w * n for w, n in zip(worths, patterns.counts)])

@@ -63,7 +63,7 @@ class Search:
     def run(self) -> tuple[list[Layout] | None, int]:
         """Return the cheapest layouts found (or None) and a proven bound on the cost."""
         cutter = self.cutter
-        sharp = False
+        hard = 0
         for amounts in self._lists():
             if self.steps.left == 0:
                 self.undecided.append(amounts)
@@ -72,8 +72,8 @@ class Search:
                 continue
             if self._try(amounts, 0):
                 break
-            if not sharp:
-                sharp = True
+            hard += 1
+            if hard == 4:
                 cutter.sharpen()
             if self._excluded(amounts, 1):
                 continue

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from scantling.cutting.family import Family
+from scantling.cutting.steps import Steps
 
 Worth = float | int
 Chain = tuple  # (kind, copies, rest) or ()
@@ -18,12 +19,14 @@ Chain = tuple  # (kind, copies, rest) or ()
 class Grid:
     """The ways in which a family's parts may lie in strips that run one way."""
 
-    def __init__(self, family: Family, across: bool) -> None:
+    def __init__(self, family: Family, counts: Sequence[int], across: bool) -> None:
         self.across = across
-        self.counts = [kind.count for kind in family.kinds]
+        self.counts = counts
         self.kinds = len(family.kinds)
         options: dict[int, list[tuple[int, int, int]]] = {}
         for number, kind in enumerate(family.kinds):
+            if not counts[number]:
+                continue
             for turned in (0, 1) if kind.may_turn else (0,):
                 length, width = (kind.width, kind.length) if turned else (kind.length, kind.width)
                 width = least_width(family, width)
@@ -39,20 +42,67 @@ def least_width(family: Family, width: int) -> int:
 
 
 def best_boards(
-    grid: Grid, worths: Sequence[Worth], rooms: Sequence[tuple[int, int]], targets: Sequence[Worth]
+    grid: Grid, worths: Sequence[Worth], rooms: Sequence[tuple[int, int]], targets: Sequence[Worth],
+    steps: Steps,
 ) -> list[tuple[Worth, list[int], tuple] | None]:
     """Return for each room (length, width) the best worth above its target and the counts, or None."""
-    strips = _strips(grid, worths, max(room[0] for room in rooms), max(room[1] for room in rooms))
-    sides = sorted({room[1] for room in rooms})
-    sections = _sections(strips, sides)
-    found = []
-    for (length, side), target in zip(rooms, targets, strict=True):
-        best = _board(sections[side], length, target)
-        found.append(None if best is None else (best[0], _counts(best[1], grid.kinds), (grid.across, best[1])))
-    return found
+    strips = _strips(grid, worths, steps, max(room[0] for room in rooms), max(room[1] for room in rooms))
+    profiles = _profiles(strips)
+    steps.done += 12 * len(profiles)
+    best: list[tuple[Worth, Chain] | None] = [None] * len(rooms)
+    for side in sorted({room[1] for room in rooms}):
+        places = [place for place, room in enumerate(rooms) if room[1] == side]
+        _fill_rooms(profiles, side, [(place, rooms[place][0]) for place in places], targets, best, steps)
+    return [None if one is None else (one[0], _counts(one[1], grid.kinds), (grid.across, one[1])) for one in best]
 
 
-def _strips(grid: Grid, worths: Sequence[Worth], longest: int, widest: int):
+def _fill_rooms(profiles, side: int, places, targets: Sequence[Worth], best, steps: Steps) -> None:
+    """Find the best board for each of the places, all `side` wide.
+
+    The best rate of worth for length is found first. A section is then only of interest if it loses less
+    against that rate than the whole board may.
+    """
+    longest = max(length for _, length in places)
+    bounds = [_most_in(strips, side) for length, strips in profiles if length <= longest]
+    ranked = sorted(range(len(bounds)), key=lambda number: -bounds[number] / profiles[number][0])
+    known: dict[int, tuple[Worth, Chain]] = {}
+    top = 0.0
+    for number in ranked:
+        length, strips = profiles[number]
+        if bounds[number] <= top * length:
+            break
+        stack = _stack(strips, steps, side, top * length)
+        if stack is not None:
+            known[number] = stack
+            top = stack[0] / length
+    if not known:
+        return
+    top *= 1 + 1e-12
+    goals = [targets[place] for place, _ in places]
+    first = [(profiles[number][0], *stack) for number, stack in sorted(known.items())]
+    for index, (place, length) in enumerate(places):
+        found = _board(first, steps, length, goals[index])
+        if found is not None:
+            goals[index], best[place] = found[0], found
+    sections, high = [], 0
+    for number, bound in enumerate(bounds):
+        length, strips = profiles[number]
+        least = min(goal - top * (room - length) for goal, (_, room) in zip(goals, places) if room >= length)
+        if least < high:
+            least = high
+        if bound <= least:
+            continue
+        stack = _stack(strips, steps, side, least)
+        if stack is not None:
+            high = stack[0]
+            sections.append((length, *stack))
+    for index, (place, length) in enumerate(places):
+        found = _board(sections, steps, length, goals[index])
+        if found is not None:
+            best[place] = found
+
+
+def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, widest: int):
     """Return for each width of strip (width, how many at most, [(length, worth, chain)])."""
     entries = [(0, 0, ())]
     found = []
@@ -70,6 +120,7 @@ def _strips(grid: Grid, worths: Sequence[Worth], longest: int, widest: int):
                 used, gain, top = along * copies, worth * copies, longest - along * copies
                 merged = merged + [(at + used, value + gain, ((kind, turned, along, side), copies, chain))
                                    for at, value, chain in entries if at <= top]
+            steps.done += len(merged) // 2
             merged.sort(key=_rank)
             entries, best = [], -1
             for entry in merged:
@@ -85,72 +136,82 @@ def _rank(entry) -> tuple:
     return entry[0], -entry[1]
 
 
-def _sections(strips, sides: Sequence[int]):
-    """Return for each side of board the undominated sections [(length, worth, chain of strips)]."""
+def _profiles(strips):
+    """Return for each length of section what strips it can have: (length, strips by falling rate)."""
     events = []
     for row, (_, _, entries) in enumerate(strips):
         for entry in entries:
             if entry[0]:
                 events.append((entry[0], row, entry))
     events.sort(key=lambda event: event[:2])
-    values = [0] * len(strips)
-    chains = [()] * len(strips)
-    found = {side: [] for side in sides}
-    tops = {side: 0 for side in sides}
+    rows = [(width, 0, most, ()) for width, most, _ in strips]
+    found = []
     position, size = 0, len(events)
-    widths = [strip[0] for strip in strips]
-    most = [strip[1] for strip in strips]
     while position < size:
         length = events[position][0]
-        changed = []
         while position < size and events[position][0] == length:
             _, row, entry = events[position]
-            values[row], chains[row] = entry[1], entry[2]
-            changed.append(row)
+            rows[row] = (rows[row][0], entry[1], rows[row][2], entry[2])
             position += 1
         useful, last = [], 0
-        rate = 0.0
-        for row, value in enumerate(values):
+        for width, value, most, chain in rows:
             if value > last:
                 last = value
-                useful.append(row)
-                if value > rate * widths[row]:
-                    rate = value / widths[row]
-        changed = [row for row in changed if row in useful]
-        rate *= 1 + 1e-12
-        for side in sides:
-            top = tops[side]
-            if not any(values[row] + rate * (side - widths[row]) > top for row in changed if widths[row] <= side):
-                continue
-            stack = _stack([(widths[row], values[row], most[row], chains[row]) for row in useful], side, top)
-            if stack is not None:
-                tops[side] = stack[0]
-                found[side].append((length, *stack))
+                useful.append((width, value, most, chain, value / width * (1 + 1e-12)))
+        useful.sort(key=_falling_rate)
+        found.append((length, useful))
     return found
 
 
-def _stack(strips, side: int, target):
+def _falling_rate(strip) -> float:
+    return -strip[4]
+
+
+def _most_in(strips, side: int) -> float:
+    """Return a bound on what a stack within `side` can be worth; strips by falling rate."""
+    bound, left = 0.0, side
+    for width, _, most, _, rate in strips:
+        room = min(most, side // width) * width
+        if room >= left:
+            return bound + rate * left
+        bound += rate * room
+        left -= room
+    return bound
+
+
+def _stack(strips, steps: Steps, side: int, target):
     """Return the best stack of strips within `side` worth more than `target` as (worth, chain), or None."""
-    strips.sort(key=lambda strip: -strip[1] / strip[0])
     size = len(strips)
     best = None
+    nodes = 4
 
     def deeper(at: int, room: int, worth, chain) -> None:
-        nonlocal target, best
+        nonlocal target, best, nodes
+        nodes += 1
         if worth > target:
             target, best = worth, (worth, chain)
         for index in range(at, size):
-            width, value, most, inside = strips[index]
-            if worth + value * room / width * (1 + 1e-12) <= target:
+            width, value, most, inside, rate = strips[index]
+            copies = room // width
+            if copies >= most:
+                if worth + rate * room <= target:
+                    return
+                copies = most
+            elif index + 1 < size:
+                if worth + copies * value + (room - copies * width) * strips[index + 1][4] <= target:
+                    return
+            elif worth + copies * value <= target:
                 return
-            for copies in range(min(most, room // width), 0, -1):
+            while copies:
                 deeper(index + 1, room - copies * width, worth + copies * value, (inside, copies, chain))
+                copies -= 1
 
     deeper(0, side, 0, ())
+    steps.done += nodes * 3 // 2
     return best
 
 
-def _board(sections, length: int, target):
+def _board(sections, steps: Steps, length: int, target):
     """Return the best row of sections worth more than `target` as (worth, chain), or None."""
     ranked = sorted(sections, key=lambda section: -section[1] / section[0])
     entries = [(0, 0, ())]
@@ -167,6 +228,7 @@ def _board(sections, length: int, target):
             if not fresh:
                 break
             merged = merged + fresh
+        steps.done += len(merged)
         merged.sort(key=_rank)
         entries, high = [], -1
         for entry in merged:
