@@ -34,15 +34,16 @@ def render_full(diagnostics: Iterable[Diagnostic], *, colour: bool = False) -> s
 
 def _full(one: Diagnostic, paint: _Paint) -> Iterator[str]:
     colour = _COLOURS[one.severity]
-    yield f"{paint(_where(one.spot), '1')}: {paint(one.severity.value, colour)}: {one.message} [{one.code}]"
+    kind = paint(one.severity.value, colour)
+    yield f"{paint(_where(one.spot), '1')}: {kind}: {visible(one.message)} [{one.code}]"
     yield from _excerpt(one.spot, paint, colour)
     for note in one.notes:
         where = f" ({_where(note.spot)})" if note.spot is not None else ""
-        yield f"  {paint('note', '36')}: {note.message}{where}"
+        yield f"  {paint('note', '36')}: {visible(note.message)}{where}"
         if note.spot is not None:
             yield from _excerpt(note.spot, paint, "36")
     if one.help:
-        yield f"  {paint('help', '32')}: {one.help}"
+        yield f"  {paint('help', '32')}: {visible(one.help)}"
 
 
 def render_concise(diagnostics: Iterable[Diagnostic]) -> str:

@@ -1,0 +1,71 @@
+"""`scantling calc`: one calculator."""
+
+from __future__ import annotations
+
+import json
+from argparse import ArgumentParser, Namespace
+from importlib import import_module
+from typing import Any
+
+from scantling.cli.command import FAULTY, FINE, Command, misused, say, tell_faults
+from scantling.cli.tables import table
+from scantling.fault import did_you_mean
+from scantling.measure import Display
+
+
+def _add_arguments(parser: ArgumentParser) -> None:
+    parser.add_argument("name", metavar="NAME", nargs="?", help="a calculator; without one, all are listed")
+    parser.add_argument("inputs", metavar="KEY=VALUE", nargs="*", help="what is known; the rest is as usual")
+    parser.add_argument("--units", choices=("in", "mm"), default="in", help="inches (usual) or millimetres")
+    parser.add_argument("--json", action="store_true", help="print the answer as JSON")
+
+
+def _run(given: Namespace) -> int:
+    room: Any = import_module("scantling.calculators")
+    known = {calculator.slug: calculator for calculator in room.CALCULATORS}
+    if given.name is None:
+        return _list(known, as_json=given.json)
+    if given.name not in known:
+        raise misused(
+            f"there is no calculator '{given.name}'", did_you_mean(given.name, known, kind="calculators")
+        )
+    answer = room.answer(known[given.name], _inputs(given.inputs), Display(given.units))
+    if given.json:
+        say(json.dumps(answer.to_data(), ensure_ascii=False, indent=2))
+    elif answer.is_good:
+        say(answer.to_text())
+    else:
+        tell_faults(given.name, ((_input(fault), fault.message, fault.help) for fault in answer.faults))
+    return FINE if answer.is_good else FAULTY
+
+
+def _input(fault: Any) -> str:
+    return str(fault.place.path[0]) if fault.place.path else ""
+
+
+def _list(known: dict[str, Any], *, as_json: bool) -> int:
+    if as_json:
+        named = [{"name": name, "title": one.title, "question": one.question} for name, one in known.items()]
+        say(json.dumps({"calculators": named}, ensure_ascii=False, indent=2))
+    else:
+        say(table(("name", "question"), [(name, one.question) for name, one in known.items()]))
+    return FINE
+
+
+def _inputs(written: list[str]) -> dict[str, str]:
+    pairs = {}
+    for one in written:
+        key, sign, text = one.partition("=")
+        if not sign:
+            raise misused(f"'{one}' does not say what it should be", "write key=value")
+        pairs[key] = text
+    return pairs
+
+
+CALC = Command(
+    "calc",
+    "answer one question by a calculator; without a name, list them",
+    "scantling calc board-feet thick=1in width=6in length=8ft",
+    _add_arguments,
+    _run,
+)
