@@ -10,6 +10,7 @@ from scantling.cutting.for_plan import (
     cut_plan,
     cut_together,
 )
+from scantling.cutting.memory import Memory
 from scantling.cutting.order import Order, Wanted, write_order
 from scantling.cutting.problem import PartItem, Problem, Rules, StockItem
 from scantling.cutting.solve import solve
@@ -25,6 +26,7 @@ __all__ = [
     "CuttingPlan",
     "KeptOffcut",
     "Lot",
+    "Memory",
     "Offcut",
     "OffcutPiece",
     "Order",

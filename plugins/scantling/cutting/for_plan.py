@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from scantling.cutting.answer import Answer, Board
+from scantling.cutting.memory import Memory, solve_by_family
 from scantling.cutting.order import Order, Wanted, write_order
-from scantling.cutting.solve import solve
 from scantling.cutting.steps import DEFAULT_STEPS
 from scantling.cutting.trimmings import OffcutPiece, cut_trimmings
 from scantling.fault import Fault, Faulty
@@ -86,17 +86,21 @@ class Lot:
     copies: int = 1
 
 
-def cut_plan(fitted: FittedPlan, shop: Shop, *, steps: int = DEFAULT_STEPS) -> CuttingPlan:
+def cut_plan(
+    fitted: FittedPlan, shop: Shop, *, steps: int = DEFAULT_STEPS, memory: Memory | None = None
+) -> CuttingPlan:
     """Return the cheapest cutting plan found for a fitted plan.
 
     Raises:
         Faulty: where a part marked as coming from an offcut does not fit and has no other stock,
             or where parts cannot be cut from what the shop sells.
     """
-    return cut_together((Lot(fitted),), shop, steps=steps)
+    return cut_together((Lot(fitted),), shop, steps=steps, memory=memory)
 
 
-def cut_together(lots: Iterable[Lot], shop: Shop, *, steps: int = DEFAULT_STEPS) -> CuttingPlan:
+def cut_together(
+    lots: Iterable[Lot], shop: Shop, *, steps: int = DEFAULT_STEPS, memory: Memory | None = None
+) -> CuttingPlan:
     """Return the cheapest cutting plan found for several fitted plans, bought and cut as one.
 
     Raises:
@@ -108,7 +112,7 @@ def cut_together(lots: Iterable[Lot], shop: Shop, *, steps: int = DEFAULT_STEPS)
     for number, lot in enumerate(lots):
         strips += _cut_lot(lot, number if len(lots) > 1 else None, shop, wanted)
     order = write_order(wanted, shop, name=" ".join(lot.fitted.plan.slug for lot in lots))
-    answer = solve(order.problem, steps=steps)
+    answer = solve_by_family(order.problem, steps=steps, memory=memory)
     return CuttingPlan(
         boards=tuple(_boards(answer, order, {want.id: want for want in wanted})),
         from_offcuts=tuple(strips),

@@ -1,0 +1,126 @@
+"""What was made before, on disk, found by all that it was made from.
+
+An entry's name is a digest of everything that goes into it, the code included, so that an entry is
+never out of date: it is found or it is not. Builds that run at once, a build that is killed, and a
+disk that lies do no harm: entries appear whole by renaming, and one that is damaged is made again.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import tempfile
+import zlib
+from contextlib import suppress
+from dataclasses import dataclass, field
+from functools import cache
+from pathlib import Path
+
+MARK = b"scantling cache 1\n"
+DIGEST = 32
+"""Bytes of a SHA-256 digest."""
+OLD = 60 * 60 * 24 * 30
+"""Seconds after which an entry that no build has used is dropped."""
+
+
+@dataclass(slots=True)
+class Cache:
+    """A folder of entries; without a folder nothing is remembered."""
+
+    folder: Path | None
+    found: int = 0
+    made: int = 0
+    damaged: list[str] = field(default_factory=list)
+    """Names of entries that were there but not whole; they are made again, and told of."""
+
+    def get(self, kind: str, name: str) -> bytes | None:
+        """Return an entry's content, or None where there is none that is whole."""
+        if self.folder is None:
+            return None
+        path = self._path(kind, name)
+        try:
+            raw = path.read_bytes()
+        except OSError:
+            return None
+        content = _opened(raw)
+        if content is None:
+            self.damaged.append(f"{kind}/{name}")
+            with suppress(OSError):
+                path.unlink()
+            return None
+        with suppress(OSError):
+            os.utime(path)
+        self.found += 1
+        return content
+
+    def put(self, kind: str, name: str, content: bytes) -> None:
+        """Keep an entry; a disk that is full or read-only only means that nothing is kept."""
+        self.made += 1
+        if self.folder is None:
+            return
+        path = self._path(kind, name)
+        with suppress(OSError):
+            path.parent.mkdir(parents=True, exist_ok=True)
+            handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=".being-written-")
+            with os.fdopen(handle, "wb") as file:
+                file.write(_closed(content))
+            Path(temporary).replace(path)
+
+    def _path(self, kind: str, name: str) -> Path:
+        assert self.folder is not None
+        return self.folder / kind / name[:2] / name[2:]
+
+    def tidy(self, now: float) -> int:
+        """Drop entries that no build has used for a month, and what killed builds left half-written.
+
+        Args:
+            now: seconds since the epoch.
+
+        Returns:
+            How many files were dropped.
+        """
+        dropped = 0
+        for path in sorted(self.folder.rglob("*")) if self.folder and self.folder.is_dir() else ():
+            with suppress(OSError):
+                if path.is_file() and now - path.stat().st_mtime > OLD:
+                    path.unlink()
+                    dropped += 1
+        return dropped
+
+
+def _closed(content: bytes) -> bytes:
+    packed = zlib.compress(content, 1)
+    return MARK + hashlib.sha256(packed).digest() + packed
+
+
+def _opened(raw: bytes) -> bytes | None:
+    start = len(MARK) + DIGEST
+    packed = raw[start:]
+    if raw[: len(MARK)] != MARK or hashlib.sha256(packed).digest() != raw[len(MARK) : start]:
+        return None
+    try:
+        return zlib.decompress(packed)
+    except zlib.error:
+        return None
+
+
+def digest(*parts: bytes | str) -> str:
+    """Return a name for all of `parts`: another for any other parts, or the same in another order."""
+    made = hashlib.sha256()
+    for part in parts:
+        raw = part.encode() if isinstance(part, str) else part
+        made.update(len(raw).to_bytes(8, "big"))
+        made.update(raw)
+    return made.hexdigest()
+
+
+@cache
+def code_digest() -> str:
+    """Return a name for the code and data of the package itself: a changed line makes all entries strangers."""
+    package = Path(__file__).resolve().parent.parent
+    files = sorted(
+        path
+        for path in package.rglob("*")
+        if path.is_file() and path.suffix in {".py", ".typ", ".html", ".css", ".js", ".mjs"}
+    )
+    return digest(*(part for path in files for part in (str(path.relative_to(package)), path.read_bytes())))
