@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from mkdocs.config import base
 from mkdocs.config import config_options as c
 
 
-class ScantlingConfig(base.Config):
+class ScantlingConfig(base.Config):  # type: ignore[no-untyped-call]
     """Options of the plugin."""
 
     enabled = c.Type(bool, default=True)
@@ -17,7 +19,7 @@ class ScantlingConfig(base.Config):
     """The heading of the catalog page."""
     intro = c.Optional(c.Type(str))
     """A sentence below it."""
-    units = c.Choice(("in", "mm"), default="in")
+    units: c.Choice[Literal["in", "mm"]] = c.Choice(("in", "mm"), default="in")
     """What lengths are shown in."""
     fraction = c.Choice((2, 4, 8, 16, 32, 64), default=16)
     """The finest fraction of an inch that is shown."""

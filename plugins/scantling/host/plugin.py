@@ -15,18 +15,19 @@ from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
 from scantling.host.look import wear_look
 from scantling.measure import Display
-from scantling.pages import Choices, Finished, Page, fault_page, make_pages, told_faults, with_front_matter
-from scantling.source import Diagnostic, read_catalog
+from scantling.pages import Choices, Finished, Page, Remembered, fault_page, make_pages, with_front_matter
+from scantling.source import Diagnostic, read_catalog, render_full
 
 log = get_plugin_logger("scantling")
 
 
-class ScantlingPlugin(BasePlugin[ScantlingConfig]):
+class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-call]
     """Makes the pages of every plan when a site is built or served."""
 
     def __init__(self) -> None:
         self.is_serving = False
         self.finished: Finished | None = None
+        self.remembered: Remembered = {}
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether a person is watching, who wants to see faults and not lose the preview."""
@@ -46,7 +47,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):
             return
         folder = self._folder(config)
         catalog = read_catalog(folder)
-        finished = make_pages(catalog, self._choices())
+        finished = make_pages(catalog, self._choices(), self.remembered)
         if finished.faults and not self.is_serving:
             raise PluginError(_told(finished.faults))
         self._warn(finished)
@@ -93,13 +94,13 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):
         """Tell of what is doubtful; a strict build counts it, but a strict preview would stand still."""
         for one in finished.diagnostics:
             if one.severity is Severity.WARNING:
-                (log.info if self.is_serving else log.warning)(told_faults((one,)))
+                (log.info if self.is_serving else log.warning)(render_full((one,)))
             elif one.is_fault:
-                log.info(told_faults((one,)))
+                log.info(render_full((one,)))
 
 
 def _told(faults: tuple[Diagnostic, ...]) -> str:
-    return f"the plans have faults, and no site was made\n\n{told_faults(faults)}"
+    return f"the plans have faults, and no site was made\n\n{render_full(faults)}"
 
 
 def _put(files: Files, file: File) -> None:

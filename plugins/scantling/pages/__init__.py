@@ -10,11 +10,13 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 from scantling.pages.drawings import Drawing
-from scantling.pages.fragments import Look, plan_drawings, plan_fragments
+from scantling.pages.fragments import FRAGMENTS, plan_drawings, plan_fragments
+from scantling.pages.look import Look
 from scantling.pages.words import Words, markdown_of, prose_of
 
 if TYPE_CHECKING:
-    from scantling.pages.catalog import PAGE_MAKERS, Choices, PageMaker, make_pages
+    from scantling.pages.catalog import PAGE_MAKERS, PageMaker, Remembered, make_pages
+    from scantling.pages.choices import Choices
     from scantling.pages.fault_page import fault_page
     from scantling.pages.finished import Finished, Page, SideFile
     from scantling.pages.folder import write_folder
@@ -22,10 +24,10 @@ if TYPE_CHECKING:
     from scantling.pages.markdown_words import render_words
     from scantling.pages.plan_page import SECTIONS
     from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
-    from scantling.pages.told import told_faults
 
 __all__ = [
     "FEATURES",
+    "FRAGMENTS",
     "PAGE_MAKERS",
     "PALETTE",
     "SCRIPTS",
@@ -38,6 +40,7 @@ __all__ = [
     "Look",
     "Page",
     "PageMaker",
+    "Remembered",
     "SideFile",
     "Words",
     "fault_page",
@@ -47,15 +50,15 @@ __all__ = [
     "plan_fragments",
     "prose_of",
     "render_words",
-    "told_faults",
     "with_front_matter",
     "write_folder",
 ]
 
 _LATER = {
     "PAGE_MAKERS": "catalog",
-    "Choices": "catalog",
+    "Choices": "choices",
     "PageMaker": "catalog",
+    "Remembered": "catalog",
     "make_pages": "catalog",
     "fault_page": "fault_page",
     "Finished": "finished",
@@ -70,7 +73,6 @@ _LATER = {
     "SCRIPTS": "theme",
     "STYLES": "theme",
     "THEME": "theme",
-    "told_faults": "told",
 }
 
 

@@ -20,7 +20,7 @@ def cut_list(report: Report, look: Look) -> str:
 
 def _row(part: FittedPart, report: Report, look: Look) -> str:
     mark = tag("b", escape(part.letter), class_="sc-mark")
-    notes = "; ".join(escape(note) for note in part_notes(part, look.display))
+    notes = " ".join(escape(_sentence(note)) for note in part_notes(part, look.display))
     name = mark + " " + escape(part.id) + (tag("small", notes) if notes else "")
     origins = [escape(origin_words(origin)) for origin in report.origins if origin.part.id == part.id]
     cells = [
@@ -29,6 +29,11 @@ def _row(part: FittedPart, report: Report, look: Look) -> str:
         tag("td", measure(part.length, look), class_="sc-size"),
         tag("td", measure(part.width, look), class_="sc-size"),
         tag("td", measure(part.thick, look), class_="sc-size"),
-        tag("td", "<br>".join(origins), class_="sc-from"),
+        tag("td", "<br>".join(tag("span", origin) for origin in origins), class_="sc-from"),
     ]
     return tag("tr", "".join(cells), data_part=part.id)
+
+
+def _sentence(words: str) -> str:
+    whole = words[:1].upper() + words[1:]
+    return whole if whole.endswith((".", "!", "?")) else f"{whole}."

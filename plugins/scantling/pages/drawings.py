@@ -1,8 +1,8 @@
-"""The drawings of a plan page: which there are, under which names, with which words for who cannot see them."""
+"""The drawings of a plan page: which there are, their files, and words for who cannot see them."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from scantling.cutting import CutBoard
 from scantling.drawing import BoardPicture, OffcutPicture, PiecePicture, Scene, cut_diagram, to_svg, told
@@ -33,7 +33,13 @@ def cut_drawings(report: Report, display: Display) -> tuple[Drawing, ...]:
     alike: dict[object, list[CutBoard]] = {}
     for board in report.cutting.boards:
         alike.setdefault(_layout(board), []).append(board)
-    return tuple(_cut_drawing(boards, report, display) for boards in alike.values())
+    made: dict[str, Drawing] = {}
+    for boards in alike.values():
+        drawing = _cut_drawing(boards, report, display)
+        while drawing.file in made:
+            drawing = replace(drawing, file=f"also-{drawing.file}")
+        made[drawing.file] = drawing
+    return tuple(made.values())
 
 
 def overall_drawing(report: Report, display: Display) -> Drawing | None:

@@ -34,16 +34,16 @@ def _facts(report: Report, look: Look) -> Iterator[tuple[str, str, str]]:
         escape(write_money(totals.cost, report.shop.currency)),
         f"prices of {escape(day)}" if day else "",
     )
+    if plan.skill:
+        yield "Skill", escape(plan.skill), ""
     size = overall_size(report, look)
     if size:
         yield "Size", size, ""
-    if plan.skill:
-        yield "Skill", escape(plan.skill), ""
-    if plan.build_time:
-        yield "Time", escape(plan.build_time), ""
     tools = all_tools(report)
     if tools:
-        yield "Tools", escape(", ".join(tools)), ""
+        yield "Tools", escape(" · ".join(tools)), ""
+    if plan.build_time:
+        yield "Time", escape(plan.build_time), ""
     if totals.weight is not None:
         yield "Weight", escape(write_weight(totals.weight, system=look.display.system)), "without hardware"
     if totals.yield_ is not None:

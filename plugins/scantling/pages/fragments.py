@@ -15,12 +15,14 @@ from scantling.pages.look import Look
 from scantling.pages.materials import materials
 from scantling.pages.notes import notes
 from scantling.pages.picture import picture
+from scantling.pages.print_line import print_line
 from scantling.pages.safety import safety
 from scantling.pages.steps import steps
 from scantling.pages.words import line_of, prose_of
 from scantling.report import Report
 
 FRAGMENTS = (
+    "print",
     "summary",
     "picture",
     "facts",
@@ -40,6 +42,7 @@ def plan_fragments(report: Report, look: Look) -> dict[str, str]:
     """Return each piece of the page as HTML, "" for one that a plan has nothing for."""
     fitted = report.fitted
     return {
+        "print": print_line(report, look),
         "summary": line_of(fitted.summary, look.words, look.display),
         "picture": picture(report, overall_drawing(report, look.display), look),
         "facts": facts(report, look),

@@ -70,7 +70,7 @@ def _ware_words(line: WareLine, look: Look) -> tuple[str, str]:
         notes.append(f"for {escape(write_area(line.area, system=look.display.system))}")
     notes += [escape(note) for note in (line.why, ware.note) if note]
     if ware.caution:
-        notes.append(tag("span", f"Caution: {escape(ware.caution)}", class_="sc-warn"))
+        notes.append(tag("span", tag("b", "Caution: ") + escape(ware.caution), class_="sc-warn"))
     sold = f", {escape(ware.sold)}" if ware.sold != "each" else ""
     return escape(ware.key) + sold, "; ".join(notes)
 

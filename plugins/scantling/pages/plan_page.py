@@ -55,10 +55,11 @@ def plan_page(here: AtSize, sizes: Sequence[AtSize], look: Look, folder: str, ma
         *_sections(fragments),
         _ending(here, found),
     ]
-    meta = {
+    meta: dict[str, object] = {
         "title": in_front_matter(_title(here)),
         "description": in_front_matter(plain_text(here.report.fitted.summary, look.display) or plan.title),
         "template": "scantling-plan.html",
+        "hide": ["navigation"],
     }
     if is_usual:
         meta["tags"] = [in_front_matter(tag) for tag in plan.tags]
@@ -80,10 +81,11 @@ def _title(here: AtSize) -> str:
 
 
 def _head(fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize]) -> Iterator[str]:
-    yield _fragment("summary", fragments["summary"], class_="sc-summary")
+    yield _unsearched(_fragment("print", fragments["print"], class_="sc-print"))
     picture = _fragment("picture", fragments["picture"], class_="sc-picture")
     yield _unsearched(picture + _fragment("facts", fragments["facts"]), class_="sc-head")
     yield _unsearched(size_links(here, sizes)) if len(sizes) > 1 else ""
+    yield _fragment("summary", fragments["summary"], class_="sc-summary")
     yield _fragment("intro", fragments["intro"], class_="sc-text")
 
 

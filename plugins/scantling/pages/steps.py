@@ -30,7 +30,7 @@ def _takes(step: FittedStep, fitted: FittedPlan) -> str:
     rows = [
         ("Parts", ", ".join(_use(use, fitted) for use in step.uses)),
         ("Needs", ", ".join(_use(use, fitted) for use in step.needs)),
-        ("Tools", escape(", ".join(step.step.tools))),
+        ("Tools", escape(" · ".join(step.step.tools))),
     ]
     inner = "".join(tag("div", tag("dt", name) + tag("dd", words)) for name, words in rows if words)
     return tag("dl", inner, class_="sc-takes") if inner else ""

@@ -1,0 +1,38 @@
+"""A card that stands for a plan."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from scantling.measure import write_money
+from scantling.pages.drawings import overall_drawing
+from scantling.pages.facts import overall_size
+from scantling.pages.html import escape, tag
+from scantling.pages.look import Look
+from scantling.pages.picture import picture
+from scantling.pages.words import line_of
+from scantling.report import Report
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """What a card shows."""
+
+    slug: str
+    report: Report
+    look: Look
+    """With the addresses of pictures as seen from the catalog page."""
+
+
+def card_of(card: Card) -> str:
+    """Return the card: picture, title, summary, cost, size, skill, time and tags."""
+    plan, report, look = card.report.fitted.plan, card.report, card.look
+    title = tag("h2", tag("a", escape(plan.title), href=f"{card.slug}/"))
+    cost = tag("b", escape(write_money(report.totals.cost, report.shop.currency)), class_="sc-cost")
+    facts = [cost, overall_size(report, look), escape(plan.skill), escape(plan.build_time)]
+    line = tag("p", " ".join(tag("span", fact) for fact in facts if fact), class_="sc-line")
+    summary = tag("p", line_of(report.fitted.summary, look.words, look.display))
+    tags = " ".join(tag("span", escape(word)) for word in plan.tags)
+    head = tag("div", picture(report, overall_drawing(report, look.display), look), class_="sc-picture")
+    words = title + summary + line + (tag("p", tags, class_="sc-tags") if tags else "")
+    return head + tag("div", words, class_="sc-card__words")

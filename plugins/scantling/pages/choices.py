@@ -1,0 +1,21 @@
+"""What the author of a site chooses about its pages."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from scantling.measure import Display
+
+
+@dataclass(frozen=True, slots=True)
+class Choices:
+    """What the author of a site chooses about its pages."""
+
+    folder: str = "plans"
+    """Where the plans stand on the site."""
+    title: str = "Plans"
+    """Heading of the catalog page, in plain words."""
+    intro: str = "Every plan comes in several sizes, each with its materials, its cut list and its diagrams."
+    """A sentence below it, in plain words."""
+    display: Display = field(default_factory=Display)
+    """How lengths are written."""
