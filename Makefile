@@ -32,6 +32,7 @@ bench: venv-dev ## run the benchmarks (ARGS="name", DATA=folder of published ins
 
 docs: venv-dev ## write the pages of docs/ that are made from the code
 	@$(PY) -m tests.outside
+	@$(PY) -m tools.reference
 
 lock: venv-dev ## write the versions now installed to tools/constraints.txt
 	@$(PYTHON) -m tools.bootstrap lock
