@@ -19,8 +19,11 @@ from scantling.cutting.steps import Chance, Steps
 class Diver:
     """The search for whole patterns."""
 
-    def __init__(self, family: Family, steps: Steps, chance: Chance, rounds: int) -> None:
+    def __init__(
+        self, family: Family, steps: Steps, chance: Chance, rounds: int, known: dict
+    ) -> None:
         self.family, self.steps, self.chance, self.rounds = family, steps, chance, rounds
+        self.known = known
         self.areas = [kind.length * kind.width for kind in family.kinds]
 
     def dive(self, amounts: Sequence[int], width: int, first: Relaxation | None = None) -> list[Layout] | None:
@@ -39,9 +42,13 @@ class Diver:
         if boards == 0 or self.steps.left == 0:
             return None
         if relaxation is None:
-            relaxation = Relaxation(PanelPatterns(self.family, self.steps, counts), self.steps)
-            relaxation.learn(parent)
-            if relaxation.of_list(amounts) is not None:
+            state = tuple(counts), tuple(amounts)
+            if state not in self.known:
+                relaxation = Relaxation(PanelPatterns(self.family, self.steps, counts), self.steps)
+                relaxation.learn(parent)
+                self.known[state] = relaxation if relaxation.of_list(amounts) is None else None
+            relaxation = self.known[state]
+            if relaxation is None:
                 return None
         if boards == 1:
             return self._finish(counts, amounts, done, self.rounds)

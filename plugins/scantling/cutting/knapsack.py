@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-Chain = tuple[int, int, "Chain"] | None
+Chain = tuple[int, int, "Chain"] | tuple[()]
 """How an entry came about: a kind, how many of it, and the entry before."""
 
 
@@ -66,28 +66,24 @@ def best_patterns(
     """
     order = sorted((k for k in range(len(lengths)) if worths[k] > 0), key=lambda k: (-worths[k] / lengths[k], k))
     longest = rooms[-1]
-    entries: list[tuple[int, float, Chain]] = [(0, 0.0, None)]
+    entries: list[tuple[int, float, Chain]] = [(0, 0.0, ())]
     for place, kind in enumerate(order):
         length, worth = lengths[kind], worths[kind]
         merged = list(entries)
         for copies in range(1, min(most[kind], longest // length) + 1):
             used, gain = length * copies, worth * copies
             top = longest - used
-            merged += [(at + used, value + gain, (kind, copies, chain)) for at, value, chain in entries if at <= top]
+            merged += [(at + used, value - gain, (kind, copies, chain)) for at, value, chain in entries if at <= top]
         density = worths[order[place + 1]] / lengths[order[place + 1]] if place + 1 < len(order) else 0.0
         least = min(target - density * room for room, target in zip(rooms, targets, strict=True))
-        merged.sort(key=_rank)
-        entries, best = [], -1.0
+        merged.sort()
+        entries, best = [], 1.0
         for entry in merged:
-            if entry[1] > best:
+            if entry[1] < best:
                 best = entry[1]
-                if best - density * entry[0] > least:
+                if -best - density * entry[0] > least:
                     entries.append(entry)
     return _patterns_at_rooms(entries, rooms, targets, len(lengths))
-
-
-def _rank(entry: tuple[int, float, Chain]) -> tuple[int, float]:
-    return entry[0], -entry[1]
 
 
 def _patterns_at_rooms(entries, rooms, targets, kinds):
@@ -96,11 +92,11 @@ def _patterns_at_rooms(entries, rooms, targets, kinds):
         while index < len(entries) and entries[index][0] <= room:
             best = entries[index]
             index += 1
-        if best is not None and best[1] > target:
+        if best is not None and -best[1] > target:
             counts, chain = [0] * kinds, best[2]
-            while chain is not None:
+            while chain:
                 counts[chain[0]] = chain[1]
                 chain = chain[2]
-            found.append((best[1] - target, number, counts))
+            found.append((-best[1] - target, number, counts))
     found.sort(key=lambda one: (-one[0], one[1]))
     return found

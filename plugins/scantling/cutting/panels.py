@@ -29,6 +29,7 @@ class PanelCutter:
             need = bar_need(family, bars, steps)
             if need is not None:
                 self.needs.append(need)
+        self.known: dict = {}
         self.bases: dict[Amounts, list] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
 
@@ -44,7 +45,7 @@ class PanelCutter:
         return True
 
     def excluded(self, amounts: Amounts, effort: int) -> bool:
-        if effort == 0:
+        if effort == 1:
             for bars in self.bars:
                 need = bar_need(self.family, bars, self.steps, amounts=amounts)
                 if need is not None and need.slack(amounts) < 0:
@@ -62,7 +63,7 @@ class PanelCutter:
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
         if effort >= 1 and self.relaxation is not None:
             self.relaxation.bases = self.bases[amounts]
-            diver = Diver(self.family, self.steps, Chance(effort), 100 * effort)
+            diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known)
             found = diver.dive(amounts, 1 + effort, self.relaxation)
             if found is not None:
                 return found

@@ -15,6 +15,13 @@ Amounts = tuple[int, ...]
 """How many of each sort of stock."""
 
 
+MOST_LISTS = 200
+"""So many lists are looked at in search of a first answer."""
+
+FEW = 20
+"""So many undecided lists are looked at one by one; for more, all prices are looked at together first."""
+
+
 class Verdict(Enum):
     """What became of a list that was not filled."""
 
@@ -54,7 +61,6 @@ class Search:
         self.best: list[Layout] | None = None
         self.top = NEVER
         self.undecided: list[Amounts] = []
-        self.complete = True
 
     def cost(self, amounts: Sequence[int]) -> int:
         """Return what a list costs."""
@@ -62,42 +68,53 @@ class Search:
 
     def run(self) -> tuple[list[Layout] | None, int]:
         """Return the cheapest layouts found (or None) and a proven bound on the cost."""
-        cutter = self.cutter
-        hard = 0
-        for amounts in self._lists():
-            if self.steps.left == 0:
-                self.undecided.append(amounts)
-                break
-            if self._excluded(amounts, 0):
-                continue
-            if self._try(amounts, 0):
-                break
-            hard += 1
-            if hard == 4:
-                cutter.sharpen()
-            if self._excluded(amounts, 1):
-                continue
-            if self._try(amounts, 1):
-                break
-            self.undecided.append(amounts)
-        self._again()
+        self._first_answer()
+        self._settle()
         if self.best is None:
-            self._keep(cutter.first())
+            self._keep(self.cutter.first())
         bound = min([self.top, *(self.cost(amounts) for amounts in self.undecided)])
         return self.best, bound
 
+    def _first_answer(self) -> None:
+        """Look for the cheapest list that is easily filled; remember those before it."""
+        for tried, amounts in enumerate(self._lists()):
+            if tried == MOST_LISTS or self.steps.left == 0:
+                self.undecided.append(amounts)
+                return
+            if self._excluded(amounts, 0):
+                continue
+            found = self.cutter.fill(amounts, 0)
+            if isinstance(found, list):
+                self._keep(found)
+                return
+            if found is Verdict.UNDECIDED:
+                self.undecided.append(amounts)
+
+    def _settle(self) -> None:
+        """Exclude or fill the undecided lists, from the cheapest up, with more and more effort."""
+        if len(self.undecided) > FEW:
+            self.cutter.sharpen()
+        effort = 1
+        while self.undecided and self.steps.left > 0:
+            waiting = [a for a in self.undecided if self.cost(a) < self.top]
+            self.undecided = []
+            for place, amounts in enumerate(waiting):
+                if self.steps.left == 0:
+                    self.undecided += waiting[place:]
+                    break
+                if self._excluded(amounts, effort):
+                    continue
+                found = self.cutter.fill(amounts, effort)
+                if isinstance(found, list):
+                    self._keep(found)
+                    break
+                if found is Verdict.UNDECIDED:
+                    self.undecided.append(amounts)
+            effort += 1
+        self.undecided = [a for a in self.undecided if self.cost(a) < self.top]
+
     def _excluded(self, amounts: Amounts, effort: int) -> bool:
         return any([need.slack(amounts) < 0 for need in self.cutter.needs]) or self.cutter.excluded(amounts, effort)
-
-    def _try(self, amounts: Amounts, effort: int) -> bool:
-        """Try to fill a list; return whether nothing dearer need be looked at."""
-        found = self.cutter.fill(amounts, effort)
-        if found is Verdict.IMPOSSIBLE:
-            return False
-        if found is Verdict.UNDECIDED:
-            return False
-        self._keep(found)
-        return True
 
     def _keep(self, layouts: list[Layout] | None) -> None:
         if layouts is None:
@@ -129,28 +146,3 @@ class Search:
 
     def _at(self, cost: int) -> Amounts:
         raise NotImplementedError
-
-    def _again(self) -> None:
-        """Try the undecided lists again, ever harder, from the cheapest up."""
-        effort = 2
-        while self.undecided and self.steps.left > 0:
-            before = self.undecided
-            self.undecided = []
-            for place, amounts in enumerate(before):
-                if self.cost(amounts) >= self.top:
-                    break
-                if self._excluded(amounts, effort):
-                    continue
-                if self.steps.left == 0:
-                    self.undecided += [a for a in before[place:] if self.cost(a) < self.top]
-                    break
-                found = self.cutter.fill(amounts, effort)
-                if found is Verdict.IMPOSSIBLE:
-                    continue
-                if found is Verdict.UNDECIDED:
-                    self.undecided.append(amounts)
-                    continue
-                self._keep(found)
-                break
-            self.undecided = [a for a in self.undecided if self.cost(a) < self.top]
-            effort += 1

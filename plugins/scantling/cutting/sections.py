@@ -103,7 +103,7 @@ def _fill_rooms(profiles, side: int, places, targets: Sequence[Worth], best, ste
 
 
 def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, widest: int):
-    """Return for each width of strip (width, how many at most, [(length, worth, chain)])."""
+    """Return for each width of strip (width, how many at most, [(length, minus its worth, chain)])."""
     entries = [(0, 0, ())]
     found = []
     for side, options in grid.classes:
@@ -118,22 +118,18 @@ def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, wid
             merged = entries
             for copies in range(1, min(grid.counts[kind], longest // along) + 1):
                 used, gain, top = along * copies, worth * copies, longest - along * copies
-                merged = merged + [(at + used, value + gain, ((kind, turned, along, side), copies, chain))
+                merged = merged + [(at + used, value - gain, ((kind, turned, along, side), copies, chain))
                                    for at, value, chain in entries if at <= top]
             steps.done += len(merged) // 2
-            merged.sort(key=_rank)
-            entries, best = [], -1
+            merged.sort()
+            entries, best = [], 1
             for entry in merged:
-                if entry[1] > best:
+                if entry[1] < best:
                     best = entry[1]
                     entries.append(entry)
         if copies_here:
             found.append((side, copies_here, entries))
     return found
-
-
-def _rank(entry) -> tuple:
-    return entry[0], -entry[1]
 
 
 def _profiles(strips):
@@ -151,7 +147,7 @@ def _profiles(strips):
         length = events[position][0]
         while position < size and events[position][0] == length:
             _, row, entry = events[position]
-            rows[row] = (rows[row][0], entry[1], rows[row][2], entry[2])
+            rows[row] = (rows[row][0], -entry[1], rows[row][2], entry[2])
             position += 1
         useful, last = [], 0
         for width, value, most, chain in rows:
@@ -224,15 +220,15 @@ def _board(sections, steps: Steps, length: int, target):
         merged = entries
         while True:
             top = length - used
-            fresh = [(at + used, value + worth, ((inside, 1), chain)) for at, value, chain in fresh if at <= top]
+            fresh = [(at + used, value - worth, ((inside, 1), chain)) for at, value, chain in fresh if at <= top]
             if not fresh:
                 break
             merged = merged + fresh
         steps.done += len(merged)
-        merged.sort(key=_rank)
+        merged.sort()
         entries, high = [], -1
         for entry in merged:
-            value = entry[1]
+            value = -entry[1]
             if value > high:
                 high = value
                 if value > target:
