@@ -53,7 +53,7 @@ class Rebuilder:
             if self.steps.left == 0:
                 return None
             boards, loose = self.ruin()
-            self.steps.done += 20
+            self.steps.done += 10
             boards, left = self.recreate(boards, loose)
             area = sum([areas[k] for k in left])
             if area <= worst or area < best * (1 + chance.below(12) / 100):
@@ -168,7 +168,7 @@ class Rebuilder:
                             cost += side_value * wider * new - strip_value * wider * (new - strip[1] - length)
                         if best is None or cost < best:
                             best, where = cost, (board, way, section, strip)
-        self.steps.done += work
+        self.steps.done += work // 2
         if where is None:
             return False
         board, (turned, length, width), section, strip = where

@@ -18,8 +18,8 @@ Amounts = tuple[int, ...]
 MOST_LISTS = 200
 """So many lists are looked at in search of a first answer."""
 
-FEW = 20
-"""So many undecided lists are looked at one by one; for more, all prices are looked at together first."""
+FEW = 4
+"""So many lists are looked at one by one before all prices are looked at together."""
 
 
 class Verdict(Enum):
@@ -68,15 +68,19 @@ class Search:
 
     def run(self) -> tuple[list[Layout] | None, int]:
         """Return the cheapest layouts found (or None) and a proven bound on the cost."""
-        self._first_answer()
+        self._rise()
         self._settle()
         if self.best is None:
             self._keep(self.cutter.first())
         bound = min([self.top, *(self.cost(amounts) for amounts in self.undecided)])
         return self.best, bound
 
-    def _first_answer(self) -> None:
-        """Look for the cheapest list that is easily filled; remember those before it."""
+    def _rise(self) -> None:
+        """Exclude or fill one list after another until one is filled; remember those undecided.
+
+        When much work is done, lists are no longer excluded at length, so that there is an answer.
+        """
+        hard, begun = 0, self.steps.most * 6 // 10
         for tried, amounts in enumerate(self._lists()):
             if tried == MOST_LISTS or self.steps.left == 0:
                 self.undecided.append(amounts)
@@ -87,13 +91,24 @@ class Search:
             if isinstance(found, list):
                 self._keep(found)
                 return
-            if found is Verdict.UNDECIDED:
-                self.undecided.append(amounts)
+            if found is Verdict.IMPOSSIBLE:
+                continue
+            if self.steps.done < begun:
+                hard += 1
+                if hard == FEW:
+                    self.cutter.sharpen()
+                if self._excluded(amounts, 1):
+                    continue
+                found = self.cutter.fill(amounts, 1)
+                if isinstance(found, list):
+                    self._keep(found)
+                    return
+                if found is Verdict.IMPOSSIBLE:
+                    continue
+            self.undecided.append(amounts)
 
     def _settle(self) -> None:
         """Exclude or fill the undecided lists, from the cheapest up, with more and more effort."""
-        if len(self.undecided) > FEW:
-            self.cutter.sharpen()
         effort = 1
         while self.undecided and self.steps.left > 0:
             waiting = [a for a in self.undecided if self.cost(a) < self.top]
