@@ -51,6 +51,8 @@ from scantling.plan.model import (
     Work,
 )
 from scantling.plan.offers import Offered, describe_choice, offered_choices, slug_of, write_choice
+from scantling.plan.placement import ANCHORS, PLACE, REPEAT, Placement, Repeat
+from scantling.plan.placement_placed import Cut, Placed
 from scantling.plan.prose import Prose, Quote, read_prose
 from scantling.plan.read import letter_of, read_plan
 from scantling.plan.screws import POCKET_SCREWS, choose_fastener, wanted_length
@@ -58,14 +60,17 @@ from scantling.plan.survey import Survey, survey_plan
 from scantling.plan.trimmings import glued_section
 
 __all__ = [
+    "ANCHORS",
     "ERRATUM",
     "HARDWARE",
     "JOIN",
     "OPTION",
     "PART",
     "PHOTO",
+    "PLACE",
     "PLAN",
     "POCKET_SCREWS",
+    "REPEAT",
     "ROOMS",
     "SIZE",
     "SKILLS",
@@ -74,6 +79,7 @@ __all__ = [
     "WORK",
     "Blank",
     "Choice",
+    "Cut",
     "EndCut",
     "EndCuts",
     "Erratum",
@@ -96,10 +102,13 @@ __all__ = [
     "Option",
     "Part",
     "Photo",
+    "Placed",
+    "Placement",
     "Plan",
     "Prose",
     "Quote",
     "Quoted",
+    "Repeat",
     "Size",
     "Source",
     "Step",

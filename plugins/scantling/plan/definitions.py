@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from scantling.fault import Fault, Place, did_you_mean
 from scantling.formula import Formula, Value, read_formula
 from scantling.plan.model import Part, Plan
+from scantling.plan.placement_names import names_of
 from scantling.plan.usable import is_name
 from scantling.shop import Shop, Stock
 
@@ -66,6 +67,11 @@ def _define_part(part: Part, plan: Plan, shop: Shop, made: Definitions, faults: 
     for attribute, formula in _usual_formulas(part, plan, made, faults):
         made.formulas[f"{part.id}.{attribute}"] = formula
         made.places[f"{part.id}.{attribute}"] = part.place
+    places, lost = names_of(part, plan, faults)
+    made.lost.update(lost)
+    for name, formula, place in places:
+        made.formulas[name] = formula
+        made.places[name] = place
 
 
 def _part_formulas(part: Part) -> Iterator[tuple[str, Formula, Place]]:

@@ -14,6 +14,7 @@ from scantling.plan.fit_parts import fit_part
 from scantling.plan.fit_rest import fit_rest
 from scantling.plan.fitted import USUAL, Choice, FittedPart, FittedPlan
 from scantling.plan.model import Part, Plan, Size
+from scantling.plan.placement_fit import place_parts
 from scantling.plan.poison import Poison
 from scantling.plan.read_sizes import is_within
 from scantling.plan.undefined import check_formulas
@@ -71,7 +72,7 @@ class Fitter:
 
     def _moved(self, place: Place) -> Place:
         moved = self._places(str(place.path[0]))
-        if moved.path[-1] in ATTRIBUTES or moved.path[0] == "lengths":
+        if moved.path[-1] in ATTRIBUTES or moved.path[0] == "lengths" or "place" in moved.path:
             return Place(moved.path, place.start, place.end)
         return Place(moved.path)
 
@@ -107,7 +108,8 @@ class Fitter:
             values=_with_sums(self.plan, values, parts, broken),
             parts=parts,
         )
-        return fit_rest(base, self.shop, faults), tuple(faults)
+        fitted = place_parts(fit_rest(base, self.shop, faults), faults)
+        return fitted, tuple(faults)
 
     def _given(self, choice: Choice, faults: list[Fault]) -> dict[str, Value]:
         for name in [*choice.sizes, *choice.options]:

@@ -9,6 +9,7 @@ from fractions import Fraction
 from scantling.formula import Value
 from scantling.measure import Angle, Area, Length
 from scantling.plan.model import Erratum, Hardware, Join, Part, Plan, Step, Work
+from scantling.plan.placement_placed import Placed
 from scantling.plan.prose import Quote
 
 
@@ -99,6 +100,8 @@ class FittedPart:
     ends: tuple[FittedEnd, FittedEnd] | None
     work: tuple[FittedWork, ...]
     note: FittedProse
+    placed: tuple[Placed, ...] = ()
+    """Each instance in its place; none where the plan does not say where."""
 
     @property
     def id(self) -> str:

@@ -19,13 +19,13 @@ from scantling.form import (
     Formulas,
     ListOf,
     Named,
-    Raw,
     Record,
     Text,
     Words,
 )
 from scantling.plan.kinds import EdgesKind, EndsKind, FromKind, GlueUpKind, ProseKind, UsesKind
 from scantling.plan.model import Erratum, Photo, Work
+from scantling.plan.placement import PLACE
 from scantling.plan.prose import EMPTY
 
 SKILLS = ("first project", "some practice", "experienced")
@@ -220,7 +220,7 @@ PART: Form[Entry] = Form(
         Field("band with", Text(), "the banding, an article of the shop file", default=""),
         Field("ends", EndsKind(), "end cuts that are not square", example="mitre 45 deg"),
         Field("work", ListOf(Record(WORK)), "grooves, holes and other work", default=()),
-        Field("place", Raw("where it sits"), "where each one sits and how it is turned"),
+        Field("place", ListOf(Record(PLACE)), "where each one sits and how it is turned", default=()),
         _ONLY_IF,
         _NOTE,
         _ACCEPTS,

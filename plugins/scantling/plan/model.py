@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from scantling.fault import Place
 from scantling.formula import Formula, Value
+from scantling.plan.placement import Placement
 from scantling.plan.prose import Prose
 
 
@@ -123,8 +124,8 @@ class Part:
     band_with: str
     ends: EndCuts | None
     work: tuple[Work, ...]
-    placement: object
-    """As written; placements are read by the room that places parts."""
+    placement: tuple[Placement, ...]
+    """Where its instances sit; none where the author did not say."""
     note: Prose
     accepts: Mapping[str, str]
     """Checks that are silenced here, with the reason."""
