@@ -67,7 +67,7 @@ def made_files() -> Iterator[tuple[Path, str]]:
         if _MADE.search(text):
             yield path, _MADE.sub(_remade, text)
     for name, form in (("plan", plan.PLAN), ("shop", shop.SHOP)):
-        yield DOCS / "reference" / f"{name}.schema.json", schema_file(name, form)
+        yield DOCS / "reference" / f"{name}.schema.json", schema_file(form)
 
 
 def _remade(found: re.Match[str]) -> str:
@@ -142,7 +142,7 @@ def _inches(length: Any) -> str:
     return " ".join(text for text in (str(whole) if whole else "", str(rest) if rest else "") if text)
 
 
-def schema_file(name: str, form: Form[Any]) -> str:
+def schema_file(form: Form[Any]) -> str:
     """Return the JSON Schema of a plan's front matter or of a shop file."""
     made_schema = schema(form)
     for field in IN_BODY:
