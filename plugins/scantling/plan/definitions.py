@@ -92,6 +92,8 @@ def _usual_formulas(
 ) -> Iterator[tuple[str, Formula]]:
     """Yield width and thickness where the author left them to the stock."""
     how = part.glue_up.how if part.glue_up is not None else ""
+    if not is_name(part.id):  # there is a fault of that already
+        return
     for attribute, stock, multiplied in (("width", _STOCK_WIDTH, "wide"), ("thick", _STOCK_THICK, "layers")):
         if getattr(part, attribute) is not None:
             continue

@@ -29,7 +29,11 @@ _CUT = re.compile(r"(?P<kind>mitre|bevel)\s+(?P<angle>.+?)(?P<parallel>\s+parall
 def _text(data: object, place: Place, faults: list[Fault], expected: str) -> str | None:
     if isinstance(data, str) and data.strip():
         return data
-    faults.append(Fault("wrong-kind", f"expected {expected} here", place))
+    if isinstance(data, str):
+        faults.append(Fault("empty", f"nothing is written here; expected {expected}", place))
+    else:
+        what = "a list" if isinstance(data, list) else "'key: value' lines"
+        faults.append(Fault("wrong-kind", f"expected {expected} here, not {what}", place))
     return None
 
 

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 
 from scantling.fault import Place
 from scantling.formula import Formula, Value
+from scantling.measure import Angle, Length
 from scantling.plan.placement import Placement
 from scantling.plan.prose import Prose
 
@@ -24,6 +26,42 @@ class Size:
     """Further values for which a page is made."""
     meaning: str
     place: Place
+
+    def count_steps(self, step: Value | None = None) -> int:
+        """Return how many whole steps lie between the least and the most.
+
+        Args:
+            step: of another width than the size's own; of the same kind.
+        """
+        least, most, by = self.least, self.most, self.step if step is None else step
+        if isinstance(least, Fraction) and isinstance(most, Fraction) and isinstance(by, Fraction):
+            return int((most - least) / by)
+        if isinstance(least, Length) and isinstance(most, Length) and isinstance(by, Length):
+            return int((most - least) / by)
+        if isinstance(least, Angle) and isinstance(most, Angle) and isinstance(by, Angle):
+            return int((most - least) / by)
+        return 0
+
+    def at(self, index: int, step: Value | None = None) -> Value:
+        """Return the value that lies so many steps above the least."""
+        least, by = self.least, self.step if step is None else step
+        if isinstance(least, Fraction) and isinstance(by, Fraction):
+            return least + by * index
+        if isinstance(least, Length) and isinstance(by, Length):
+            return least + by * index
+        if isinstance(least, Angle) and isinstance(by, Angle):
+            return least + by * index
+        return least
+
+    def steps_from(self, one: Value, other: Value) -> Fraction:
+        """Return how many steps lie between two values, whichever is greater."""
+        if isinstance(one, Fraction) and isinstance(other, Fraction) and isinstance(self.step, Fraction):
+            return abs((one - other) / self.step)
+        if isinstance(one, Length) and isinstance(other, Length) and isinstance(self.step, Length):
+            return abs((one - other) / self.step)
+        if isinstance(one, Angle) and isinstance(other, Angle) and isinstance(self.step, Angle):
+            return abs((one - other) / self.step)
+        return Fraction(0)
 
 
 @dataclass(frozen=True, slots=True)

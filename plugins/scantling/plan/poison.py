@@ -46,9 +46,10 @@ class Poison:
 
     def without_echoes(self, faults: Iterable[Fault]) -> list[Fault]:
         """Return the faults without those that only say that a faulty record is missing or incomplete."""
-        return [fault for fault in faults if not self._is_echo(fault)]
+        return [fault for fault in faults if not self.is_echo(fault)]
 
-    def _is_echo(self, fault: Fault) -> bool:
+    def is_echo(self, fault: Fault) -> bool:
+        """Return whether a fault only says that a faulty record is missing or incomplete."""
         path = fault.place.path
         if fault.code == "missing-key":
             return len(path) > 1 and (str(path[0]), str(path[1])) in self.records

@@ -57,10 +57,12 @@ def read_partly(data: object, slug: str, faults: list[Fault]) -> tuple[Plan | No
         return None, poison
     more: list[Fault] = []
     plan = _plan(entry, slug, more)
-    poison = poison.and_of(more)
     check_names(plan, more)
-    faults += poison.without_echoes(more)
-    return plan, poison
+    full = poison.and_of(more)
+    faults += [
+        fault for fault in more if not (poison if fault.code == "missing-key" else full).is_echo(fault)
+    ]
+    return plan, full
 
 
 def _plan(entry: Entry, slug: str, faults: list[Fault]) -> Plan:

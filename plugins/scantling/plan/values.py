@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from scantling.fault import Fault, Place
 from scantling.formula import Value, name_of
-from scantling.measure import Angle, Area, Length, write_length
+from scantling.measure import Angle, Area, Length, write_length, write_number
 
 NOTHING = Length.of_inches(Fraction(0))
 
@@ -18,7 +18,7 @@ def as_length(
     if value is None:
         return None
     if not isinstance(value, Length):
-        faults.append(_wrong(value, what, "a length", place, "give every number its unit, like 12 in"))
+        faults.append(_no_length(value, what, place))
         return None
     if value < NOTHING or (value == NOTHING and not or_zero):
         shown = write_length(value, denominator=64)
@@ -34,6 +34,17 @@ def as_length(
     return value
 
 
+def _no_length(value: Value, what: str, place: Place) -> Fault:
+    if isinstance(value, Fraction):
+        number = write_number(value)
+        help_line = f"write {number} in, or {number} mm" if number.isdigit() else "give each number its unit"
+        return Fault("missing-unit", f"{what} has no unit", place, help_line)
+    help_line = (
+        "multiply lengths by numbers, not by lengths" if isinstance(value, Area) else "write it like 12 in"
+    )
+    return _wrong(value, what, "a length", place, help_line)
+
+
 def as_count(value: Value | None, what: str, place: Place, faults: list[Fault]) -> int | None:
     """Return the value as a whole number of at least 0, or None after adding a fault."""
     if value is None:
@@ -41,7 +52,11 @@ def as_count(value: Value | None, what: str, place: Place, faults: list[Fault]) 
     if not isinstance(value, Fraction):
         faults.append(_wrong(value, what, "a number", place, "write a number without a unit"))
         return None
-    if value.denominator != 1 or value < 0:
+    if value < 0:
+        message = f"{what} comes to {float_text(value)}, less than none"
+        faults.append(Fault("not-positive", message, place, "use max(0, ...), or mend the formula"))
+        return None
+    if value.denominator != 1:
         help_line = "use floor(...), ceil(...) or another formula that comes to a whole number"
         faults.append(
             Fault("not-whole", f"{what} comes to {float_text(value)}, no whole number", place, help_line)

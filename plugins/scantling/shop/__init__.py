@@ -1,8 +1,9 @@
 """What can be bought, at what actual size and what price, and the saw's kerf."""
 
-from scantling.shop.forms import HARDWOOD, LUMBER, RULES, SHEET, SHOP, SIZED, WARE
+from scantling.shop.forms import HARDWOOD, LUMBER, PRICE_LIST, RULES, SHEET, SHOP, SIZED, WARE
+from scantling.shop.lists import priced_names
 from scantling.shop.mine import MY_SHOP, MyShop, read_my_shop, shop_of
-from scantling.shop.model import Rules, Sale, Shop, Stock, Ware
+from scantling.shop.model import PriceList, Rules, Sale, Shop, Stock, Ware
 from scantling.shop.nominal import actual_size, nominal_size
 from scantling.shop.read import USUAL_RULES, read_shop
 from scantling.shop.woods import WOODS, Wood, wood_named
@@ -11,6 +12,7 @@ __all__ = [
     "HARDWOOD",
     "LUMBER",
     "MY_SHOP",
+    "PRICE_LIST",
     "RULES",
     "SHEET",
     "SHOP",
@@ -19,6 +21,7 @@ __all__ = [
     "WARE",
     "WOODS",
     "MyShop",
+    "PriceList",
     "Rules",
     "Sale",
     "Shop",
@@ -27,6 +30,7 @@ __all__ = [
     "Wood",
     "actual_size",
     "nominal_size",
+    "priced_names",
     "read_my_shop",
     "read_shop",
     "shop_of",

@@ -219,6 +219,27 @@ RULES: Form[Entry] = Form(
     ),
 )
 """What the saw, the car and the hand allow."""
+PRICE_LIST: Form[Entry] = Form(
+    "a price list",
+    _entry,
+    (
+        Field(
+            "item", Text(), "heading of the column that names the article", required=True, example="Article"
+        ),
+        Field("price", Text(), "heading of the column with its price", required=True, example="Price"),
+        Field(
+            "articles",
+            Named(Text(), "our names by theirs"),
+            "for each article of the list its name here: `2x4, 8 ft` or the name of an article",
+            required=True,
+        ),
+        Field("separator", Text(1), "what stands between two columns", default=",", example=";"),
+        Field("decimal", Text(1), "what stands before the cents", default=".", example="','"),
+        Field("encoding", Text(40), "how the file's letters are encoded", default="utf-8", example="cp1252"),
+    ),
+    "How a store's price list (CSV) is read: which columns, and which article is which.",
+)
+"""How a store's price list is read."""
 SHOP: Form[Entry] = Form(
     "a shop file",
     _entry,
@@ -241,6 +262,11 @@ SHOP: Form[Entry] = Form(
         Field("trim", Named(Record(SIZED), "trim by name"), "trim and mouldings, with actual sizes"),
         Field("hardwood", Named(Record(HARDWOOD), "hardwood by name"), "boards sold by the board foot"),
         Field("hardware", Named(Record(WARE), "articles by name"), "screws, slides, hinges, banding, glue"),
+        Field(
+            "price lists",
+            Named(Record(PRICE_LIST), "price lists by name"),
+            "how stores' price lists are read",
+        ),
         Field("finish", Named(Record(WARE), "articles by name"), "oil, paint, sandpaper"),
     ),
 )

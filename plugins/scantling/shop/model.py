@@ -117,6 +117,22 @@ class Rules:
 
 
 @dataclass(frozen=True, slots=True)
+class PriceList:
+    """How a store's price list is read."""
+
+    item: str
+    """Heading of the column that names the article."""
+    price: str
+    """Heading of the column with its price."""
+    articles: Mapping[str, str]
+    """The id of a sale or the key of a ware here, by the store's name for it."""
+    separator: str
+    decimal: str
+    encoding: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
 class Shop:
     """A whole shop file."""
 
@@ -128,3 +144,4 @@ class Shop:
     wares: Mapping[str, Ware]
     rules: Rules
     name: str = ""
+    price_lists: Mapping[str, PriceList] = field(default_factory=dict)

@@ -9,6 +9,7 @@ from typing import Any
 from scantling.fault import Fault, Faulty, Note, Place
 from scantling.measure import Length, Money, board_feet, read_length
 from scantling.shop.forms import SHOP, Entry, Price
+from scantling.shop.lists import read_price_list
 from scantling.shop.model import Rules, Sale, Shop, Stock, Ware
 from scantling.shop.nominal import actual_size, nominal_size
 
@@ -63,6 +64,10 @@ def _shop(entry: Entry, faults: list[Fault]) -> Shop:
         wares=wares,
         rules=_rules(entry.get("rules"), faults),
         name=entry.get("name"),
+        price_lists={
+            name: read_price_list(record, stocks, wares, faults)
+            for name, record in (entry.get("price_lists") or {}).items()
+        },
     )
 
 
@@ -178,11 +183,9 @@ def _finish_stock(
     _positive(width, f"'{key}'", entry.place.at("width"), faults)
     sales += _owned(key, entry, width, faults)
     if not sales:
-        faults.append(
-            Fault(
-                "nothing-on-sale", f"no size of '{key}' is on sale", entry.place, "add one under 'lengths:'"
-            )
-        )
+        if not any(fault.place.path[:2] == entry.place.path for fault in faults):
+            help_line = f"add one under '{'sizes' if width is None else 'lengths'}:'"
+            faults.append(Fault("nothing-on-sale", f"no size of '{key}' is on sale", entry.place, help_line))
         return None
     return Stock(
         key=key,

@@ -21,15 +21,20 @@ from scantling.source.diagnostic import (
 )
 from scantling.source.document import Document, make_document
 from scantling.source.machine import render_github, render_html, to_data
+from scantling.source.price_csv import ListedPrices, read_price_csv, unknown_told
+from scantling.source.price_file import PRICE_FILE, price_text, read_price_file, write_price_file
+from scantling.source.reprice import with_prices
 from scantling.source.terminal import render_concise, render_full, summarize, visible
 
 __all__ = [
     "PLAN_FILE",
+    "PRICE_FILE",
     "SHOP_FILE",
     "Catalog",
     "Diagnostic",
     "DiagnosticNote",
     "Document",
+    "ListedPrices",
     "SourcePlan",
     "SourceShop",
     "Spot",
@@ -39,7 +44,10 @@ __all__ = [
     "load_plan",
     "load_shop",
     "make_document",
+    "price_text",
     "read_catalog",
+    "read_price_csv",
+    "read_price_file",
     "render_concise",
     "render_full",
     "render_github",
@@ -47,5 +55,8 @@ __all__ = [
     "sort_diagnostics",
     "summarize",
     "to_data",
+    "unknown_told",
     "visible",
+    "with_prices",
+    "write_price_file",
 ]

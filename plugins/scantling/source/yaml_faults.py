@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import yaml
 
@@ -19,18 +20,38 @@ def found_of(error: yaml.YAMLError, text: str, start: int, end: int) -> Found:
     """
     if not isinstance(error, yaml.MarkedYAMLError):
         return Found("not-yaml", "this cannot be read", start, start)
-    mark = error.problem_mark or error.context_mark
-    at = min(end, start + (mark.index if mark else 0))
-    line = _line_at(text, at)
-    where = _Where(text, at, line, end)
-    notes = _opened(error, start, text)
+    stopped = _offset(error.problem_mark or error.context_mark, start, end)
+    where = _Where(text, stopped, _line_at(text, stopped), end)
+    begun = _offset(error.context_mark, start, end) if error.context_mark else stopped
     for test, words in _CASES:
         if test(where, error):
             code, message, help_line = words(where)
-            return Found(code, message, where.at, where.token_end(), help_line, notes)
+            return _pointed(Found(code, message, stopped, where.token_end(), help_line), begun, text)
     message = "the 'key: value' lines cannot be read from here on"
     help_line = "see whether a quote, a bracket or an indent is missing"
-    return Found("not-yaml", message, where.at, where.token_end(), help_line, notes)
+    return Found("not-yaml", message, stopped, where.token_end(), help_line)
+
+
+def _offset(mark: yaml.Mark | None, start: int, end: int) -> int:
+    return min(end, start + (mark.index if mark else 0))
+
+
+def _pointed(found: Found, begun: int, text: str) -> Found:
+    """Return a fault moved to where something was begun that never ends, with a note of where that shows."""
+    if found.code == "open-quote":
+        return replace(found, start=begun, end=begun + 1)
+    if found.code == "no-colon":
+        return replace(found, start=begun, end=_line_end(text, begun))
+    if found.code == "open-bracket" and "\n" in text[begun : found.start]:
+        note = ("a comma or its other half is due before this", found.start, found.end)
+        message = f"this {'brace' if text[begun] == '{' else 'bracket'} is never closed"
+        return replace(found, message=message, start=begun, end=begun + 1, notes=(note,))
+    return found
+
+
+def _line_end(text: str, at: int) -> int:
+    end = text.find("\n", at)
+    return len(text) if end < 0 else end
 
 
 class _Where:
@@ -55,19 +76,7 @@ class _Where:
 
 
 def _line_at(text: str, at: int) -> str:
-    start = text.rfind("\n", 0, at) + 1
-    end = text.find("\n", at)
-    return text[start:] if end < 0 else text[start:end]
-
-
-def _opened(error: yaml.MarkedYAMLError, start: int, text: str) -> tuple[tuple[str, int, int], ...]:
-    """Return a note for where the quote or bracket was opened."""
-    context = error.context or ""
-    if not error.context_mark or not any(word in context for word in ("quoted", "flow")):
-        return ()
-    at = min(len(text), start + error.context_mark.index)
-    what = "quote" if "quoted" in context else "bracket"
-    return ((f"the {what} is opened here", at, at + 1),)
+    return text[text.rfind("\n", 0, at) + 1 : _line_end(text, at)]
 
 
 def _tab(where: _Where, error: yaml.MarkedYAMLError) -> bool:
@@ -184,7 +193,7 @@ def _key(_: _Where, error: yaml.MarkedYAMLError) -> bool:
 
 
 def _key_words(_: _Where) -> tuple[str, str, str]:
-    return "no-colon", "a line before this has a name and no colon", "write 'name: value'"
+    return "no-colon", "this line has a name and no colon", "write 'name: value'"
 
 
 def _indent(_: _Where, error: yaml.MarkedYAMLError) -> bool:

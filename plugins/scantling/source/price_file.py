@@ -1,0 +1,48 @@
+"""The record of prices beside the plans: read and written whole."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+from scantling.report import PriceRecord
+
+PRICE_FILE = "prices.json"
+"""Its name in the folder of plans; one line a price and a plan, so that two branches merge."""
+
+
+def read_price_file(folder: Path) -> PriceRecord | None:
+    """Return the record of the last build, or None where there is none that can be read."""
+    try:
+        return PriceRecord.from_data(json.loads((folder / PRICE_FILE).read_text("utf-8")))
+    except (OSError, ValueError, KeyError, TypeError, AttributeError):
+        return None
+
+
+def write_price_file(folder: Path, record: PriceRecord) -> bool:
+    """Write the record, unless the file says the same already; return whether it was written."""
+    text = price_text(record)
+    path = folder / PRICE_FILE
+    if path.is_file() and path.read_text("utf-8") == text:
+        return False
+    aside = path.with_name(f".{PRICE_FILE}.being-written")
+    aside.write_text(text, "utf-8")
+    aside.replace(path)
+    return True
+
+
+def price_text(record: PriceRecord) -> str:
+    """Return a record as JSON with one line a fact."""
+    data = record.to_data()
+    sections = [f' "{key}": {_section(value)}' for key, value in data.items()]
+    return "{\n" + ",\n".join(sections) + "\n}\n"
+
+
+def _section(value: object) -> str:
+    if not isinstance(value, dict) or not value:
+        return json.dumps(value, ensure_ascii=False)
+    rows = [
+        f"  {json.dumps(name, ensure_ascii=False)}: {json.dumps(one, ensure_ascii=False)}"
+        for name, one in value.items()
+    ]
+    return "{\n" + ",\n".join(rows) + "\n }"
