@@ -14,10 +14,11 @@ from scantling.cli.command import FINE, MISUSED, Command, Misused, misused, tell
 from scantling.cli.cut import CUT
 from scantling.cli.new import NEW
 from scantling.cli.pages import PAGES
+from scantling.cli.prices import PRICES
 from scantling.cli.show import SHOW
 from scantling.fault import did_you_mean
 
-COMMANDS: tuple[Command, ...] = (NEW, CHECK, SHOW, CUT, CALC, PAGES)
+COMMANDS: tuple[Command, ...] = (NEW, CHECK, SHOW, CUT, CALC, PRICES, PAGES)
 """In the order in which an author meets them. To add one: write it in a file of its own, and name it here."""
 
 
