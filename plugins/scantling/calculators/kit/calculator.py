@@ -1,0 +1,68 @@
+"""What a calculator is."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Literal
+
+from scantling.calculators.kit.ask import Ask
+from scantling.calculators.kit.given import Given
+from scantling.calculators.kit.result import Result
+from scantling.drawing import Plot, Scene
+
+Subject = Literal["buying", "cutting", "laying out", "joining", "wood", "finishing", "numbers"]
+
+SUBJECTS: Mapping[Subject, str] = {
+    "buying": "Buying wood",
+    "cutting": "Cutting it up",
+    "laying out": "Laying it out",
+    "joining": "Angles, drawers and doors",
+    "wood": "What the wood will do",
+    "finishing": "Screws, glue and finish",
+    "numbers": "Numbers at the bench",
+}
+"""The headings under which the questions stand, in order."""
+
+
+@dataclass(frozen=True, slots=True)
+class Example:
+    """A question as it came up once, with its numbers."""
+
+    story: str
+    """A sentence or two."""
+    inputs: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Calculator:
+    """One question that a builder asks, and all that goes with its answer."""
+
+    slug: str
+    title: str
+    question: str
+    """The question in the reader's words."""
+    subject: Subject
+    asks: tuple[Ask, ...]
+    compute: Callable[[Given], Result]
+    """Works the answer out exactly; raises `Faulty` where answers do not go together."""
+    formula: tuple[str, ...]
+    """The formula in words and signs, a line each."""
+    source: tuple[str, ...]
+    """Where formula and figures come from."""
+    exactness: str
+    """What is exact, and what is a rule of thumb."""
+    example: Example
+    draw: Callable[[Given, Result], Scene]
+    caution: str = ""
+    plot: Callable[[Given, Result], Plot] | None = None
+    words: str = ""
+    """Other words by which somebody may look for it."""
+    features: tuple[str, ...] = ()
+    """What in a plan makes this calculator useful to its reader: plans that have one of them are linked."""
+    checks: tuple[str, ...] = ()
+    """Checks of a plan that reckon with the same formula."""
+
+    def ask(self, name: str) -> Ask:
+        """Return the question of that name."""
+        return next(ask for ask in self.asks if ask.name == name)
