@@ -16,6 +16,10 @@ from scantling.cutting.search import Amounts, Verdict
 from scantling.cutting.steps import Chance, Steps
 
 
+ROUNDS = (40, 300, 600, 1200, 2400)
+"""How many rounds of rebuilding are tried at each effort."""
+
+
 class PanelCutter:
     """The search's knowledge of sheets and rips."""
 
@@ -61,14 +65,12 @@ class PanelCutter:
 
     def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
-        if effort >= 1 and self.relaxation is not None:
+        search = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1))
+        found = search.run(ROUNDS[min(effort, len(ROUNDS) - 1)])
+        if found is None and effort >= 1 and self.relaxation is not None:
             self.relaxation.bases = self.bases[amounts]
             diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known)
             found = diver.dive(amounts, 1 + effort, self.relaxation)
-            if found is not None:
-                return found
-        search = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1))
-        found = search.run([30, 100, 500, 3000][min(effort, 3)])
         return Verdict.UNDECIDED if found is None else found
 
 

@@ -54,9 +54,10 @@ class Rebuilder:
                 return None
             boards, loose = self.ruin()
             self.steps.done += 10
-            boards, left = self.recreate(boards, loose)
+            limit = max(worst, best * (1 + chance.below(12) / 100))
+            boards, left = self.recreate(boards, loose, limit)
             area = sum([areas[k] for k in left])
-            if area <= worst or area < best * (1 + chance.below(12) / 100):
+            if area <= limit:
                 self.boards, self.left, worst = boards, left, area
                 if area < best: best=area
         return self.layouts() if not self.left else None
@@ -108,8 +109,12 @@ class Rebuilder:
             boards[at] = [number, across, spare, length, width, sections]
         return boards, loose
 
-    def recreate(self, boards: list[list], loose: list[int]) -> tuple[list[list], list[int]]:
-        """Put the loose pieces where they leave most; return the boards and what found no place."""
+    def recreate(self, boards: list[list], loose: list[int], limit: float = 1e300) -> tuple[list[list], list[int]]:
+        """Put the loose pieces where they leave most; return the boards and what found no place.
+
+        Args:
+            limit: when more area than this has found no place, the rest is not tried.
+        """
         chance, areas = self.chance, self.areas
         boards = [[b[0], b[1], b[2], b[3], b[4], [[s[0], s[1], [[t[0], t[1], t[2]] for t in s[2]]] for s in b[5]]] for b in boards]
         strip_value = (30 + chance.below(60)) / 100
@@ -121,10 +126,13 @@ class Rebuilder:
         elif mode == 2: keys = [k.width for k in kinds]
         else: keys = [max(k.length, k.width)*2+min(k.length,k.width) for k in kinds]
         loose = sorted(loose, key=lambda k: (-keys[k] * (80 + chance.below(40)), k))
-        left = []
-        for kind in loose:
-            if not self.put(boards, kind, strip_value, side_value):
+        left: list[int] = []
+        for place, kind in enumerate(loose):
+            if kind in left or not self.put(boards, kind, strip_value, side_value):
                 left.append(kind)
+                limit -= areas[kind]
+                if limit < 0:
+                    return boards, left + loose[place + 1 :]
         return boards, left
 
     def put(self, boards: list[list], kind: int, strip_value: float, side_value: float) -> bool:
