@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass, field, replace
+from typing import TypeVar, cast
 
 from scantling.fault import Fault, Note, Place, Severity
 from scantling.plan import Choice, FittedPlan, Plan
 from scantling.shop import Shop
+
+Known = TypeVar("Known")
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,6 +21,22 @@ class Subject:
     shop: Shop
     choice: Choice
     fitted: FittedPlan
+    memo: dict[str, object] = field(default_factory=dict, compare=False, repr=False)
+    """What holds at every size of the plan, found out once in a sweep."""
+    seen: dict[str, object] = field(default_factory=dict, compare=False, repr=False)
+    """What several checks want to know of this size, found out once."""
+
+    def once(self, name: str, find: Callable[[Subject], Known]) -> Known:
+        """Return what `find` answers, which must be the same at every size."""
+        if name not in self.memo:
+            self.memo[name] = find(self)
+        return cast("Known", self.memo[name])
+
+    def here(self, name: str, find: Callable[[Subject], Known]) -> Known:
+        """Return what `find` answers at this size, asked once however many checks want it."""
+        if name not in self.seen:
+            self.seen[name] = find(self)
+        return cast("Known", self.seen[name])
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +50,16 @@ class Finding:
     notes: tuple[Note, ...] = ()
     severity: Severity | None = None
     """Where it differs from the check's own."""
+    about: tuple[str, ...] = ()
+    """Parts at which it may be silenced as well, beside its own place."""
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """A finding as a fault, and the `accept` that silences it, if one does."""
+
+    fault: Fault
+    silenced: Place | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +68,8 @@ class Check:
 
     name: str
     """Words joined by hyphens: the code of its faults, and what `accept:` silences."""
+    group: str
+    """The chapter of the docs that it stands in."""
     title: str
     """The question, in the reader's words."""
     meaning: str
@@ -48,17 +79,18 @@ class Check:
     severity: Severity
     examine: Callable[[Subject], Iterable[Finding]]
     source: str = ""
-    """Where a limit comes from: a document and place, or "common practice"."""
+    """Where a limit comes from: a document and place, or "common practice, no source"."""
     every_size: bool = True
     """False for what cannot depend on the size: it is asked once."""
 
+    def ask(self, subject: Subject) -> Iterator[Told]:
+        """Yield everything that the check finds in a plan at one size, silenced or not."""
+        for finding in self.examine(subject):
+            yield Told(self._fault(finding), accepting(subject.plan, self.name, finding))
+
     def faults(self, subject: Subject) -> list[Fault]:
         """Return what the check finds in a plan at one size, without what the author accepts."""
-        return [
-            self._fault(finding)
-            for finding in self.examine(subject)
-            if self.name not in accepted_at(subject.plan, finding.place)
-        ]
+        return [told.fault for told in self.ask(subject) if told.silenced is None]
 
     def _fault(self, finding: Finding) -> Fault:
         severity = finding.severity or self.severity
@@ -67,15 +99,18 @@ class Check:
         )
 
 
-def accepted_at(plan: Plan, place: Place) -> set[str]:
-    """Return the checks that are silenced at a place: for the whole plan, its part or its step."""
-    accepted = set(plan.accepts)
-    match place.path:
-        case ("parts", str(name), *_) if name in plan.parts:
-            accepted |= set(plan.parts[name].accepts)
-        case ("steps", int(index), *_) if index < len(plan.steps):
-            accepted |= set(plan.steps[index].accepts)
-    return accepted
+def accepting(plan: Plan, name: str, finding: Finding) -> Place | None:
+    """Return where the author accepts what a check found: at its step, its part, or for the whole plan."""
+    parts = finding.about
+    match finding.place.path:
+        case ("steps", int(index), *_) if index < len(plan.steps) and name in plan.steps[index].accepts:
+            return Place(("steps", index, "accept", name))
+        case ("parts", str(part), *_):
+            parts = (part, *parts)
+    for part in parts:
+        if part in plan.parts and name in plan.parts[part].accepts:
+            return Place(("parts", part, "accept", name))
+    return Place(("accept", name)) if name in plan.accepts else None
 
 
 def at_size(fault: Fault, words: str) -> Fault:

@@ -37,6 +37,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
 
 PARTS_USED = Check(
     name="parts-used",
+    group="Counts",
     title="Do the steps use up every part exactly?",
     meaning="A part that no step mentions is left over; one that is used twice is missing.",
     mend="say under each step what it uses up",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from itertools import islice, product
 
@@ -34,6 +34,7 @@ def _all(plan: Plan) -> Iterator[Choice]:
         for value in (*size.offered, *steps_of(size)):
             yield Choice({**usual.sizes, size.name: value}, usual.options)
     yield from (_offered(usual, offer) for offer in plan.offered)
+    yield from (Choice(usual.sizes, options) for options in option_choices(plan))
     for corner in islice(product(*((size.least, size.most) for size in free)), MOST_CORNERS):
         sizes = {**usual.sizes, **{size.name: value for size, value in zip(free, corner, strict=True)}}
         yield from (Choice(sizes, options) for options in option_choices(plan))
@@ -46,10 +47,9 @@ def usual_choice(plan: Plan) -> Choice:
     return Choice(sizes, {name: option.usual for name, option in plan.options.items()})
 
 
-def _offered(usual: Choice, offer: object) -> Choice:
-    assert isinstance(offer, dict)
+def _offered(usual: Choice, offer: Mapping[str, Value | str]) -> Choice:
     sizes = {name: offer.get(name, value) for name, value in usual.sizes.items()}
-    options = {name: offer.get(name, word) for name, word in usual.options.items()}
+    options = {name: str(offer.get(name, word)) for name, word in usual.options.items()}
     return Choice(sizes, options)
 
 
@@ -62,9 +62,9 @@ def option_choices(plan: Plan) -> Iterator[dict[str, str]]:
 
 def steps_of(size: Size) -> list[Value]:
     """Return the values of a size from least to most by its step, thinned where there are many."""
-    count = int((size.most - size.least) / size.step)  # type: ignore[operator]
+    count = size.count_steps()
     stride = max(1, -(-count // MOST_STEPS))
-    values: list[Value] = [size.least + size.step * index for index in range(0, count + 1, stride)]  # type: ignore[operator]
+    values = [size.at(index) for index in range(0, count + 1, stride)]
     return values if values[-1] == size.most else [*values, size.most]
 
 
@@ -74,9 +74,8 @@ def _spread(plan: Plan, usual: Choice, free: list[Size]) -> Iterator[Choice]:
     for index in range(1, COMBINATIONS + 1):
         sizes = dict(usual.sizes)
         for size, prime in zip(free, _PRIMES, strict=False):
-            count = int((size.most - size.least) / size.step)  # type: ignore[operator]
-            at = int(van_der_corput(index, prime) * (count + 1))
-            sizes[size.name] = size.least + size.step * at  # type: ignore[operator]
+            at = int(van_der_corput(index, prime) * (size.count_steps() + 1))
+            sizes[size.name] = size.at(at)
         yield Choice(sizes, options[index % len(options)])
 
 

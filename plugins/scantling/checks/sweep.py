@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
+from scantling.checks.accepts import misnamed_accepts, unused_accepts
 from scantling.checks.check import Check, Subject, at_size
 from scantling.checks.sizes import sweep_choices, usual_choice
 from scantling.fault import Fault, Faulty, Place
 from scantling.formula import Value
-from scantling.measure import Display, Length
-from scantling.plan import Choice, Fitter, Plan
+from scantling.measure import Length
+from scantling.plan import Choice, Fitter, Plan, offered_choices, write_choice
 
 Key = tuple[str, Place]
 
@@ -25,49 +26,87 @@ class _Seen:
     failing: list[Choice]
 
 
+@dataclass(slots=True)
+class _Asking:
+    """A plan under its checks, and what is remembered from size to size."""
+
+    fitter: Fitter
+    checks: tuple[Check, ...]
+    memo: dict[str, object] = field(default_factory=dict)
+    silenced: set[Place] = field(default_factory=set)
+
+    def at(self, choice: Choice, *, first: bool) -> Iterator[Fault]:
+        """Yield what is found at one size: what keeps the plan from being fitted, or what the checks say."""
+        try:
+            fitted = self.fitter.fit(choice)
+        except Faulty as faulty:
+            yield from faulty.faults
+            return
+        subject = Subject(self.fitter.plan, self.fitter.shop, choice, fitted, self.memo)
+        for check in self.checks:
+            if not first and not check.every_size:
+                continue
+            for told in check.ask(subject):
+                if told.silenced is None:
+                    yield told.fault
+                else:
+                    self.silenced.add(told.silenced)
+
+
 def examine(fitter: Fitter, checks: Iterable[Check], choice: Choice | None = None) -> list[Fault]:
     """Return what the checks find at one size (the usual one if none is given)."""
-    choice = choice or usual_choice(fitter.plan)
-    return list(_faults_at(fitter, tuple(checks), choice, first=True))
+    asking = _Asking(fitter, tuple(checks))
+    found = list(asking.at(choice or usual_choice(fitter.plan), first=True))
+    return [*found, *misnamed_accepts(fitter.plan, _names(asking.checks))]
+
+
+def examine_offered(fitter: Fitter, checks: Iterable[Check]) -> list[Fault]:
+    """Return what the checks find at the usual size and at those that get a page, each fault once."""
+    offered = (one.choice for one in offered_choices(fitter.plan))
+    usual = usual_choice(fitter.plan)
+    spelled = (Choice({**usual.sizes, **one.sizes}, {**usual.options, **one.options}) for one in offered)
+    asking = _Asking(fitter, tuple(checks))
+    found = _over(asking, [usual, *spelled])
+    return [*found, *misnamed_accepts(fitter.plan, _names(asking.checks))]
 
 
 def sweep(fitter: Fitter, checks: Iterable[Check]) -> list[Fault]:
     """Return what the checks find over the whole range of sizes, each fault once."""
-    checks = tuple(checks)
-    seen: dict[Key, _Seen] = {}
-    tried: list[Choice] = []
-    for choice in sweep_choices(fitter.plan):
-        for fault in _faults_at(fitter, checks, choice, first=not tried):
-            key = (fault.code, fault.place)
-            if key not in seen:
-                seen[key] = _Seen(fault, choice, [])
-            seen[key].failing.append(choice)
-        tried.append(choice)
+    asking = _Asking(fitter, tuple(checks))
+    found = _over(asking, list(sweep_choices(fitter.plan)))
+    names = _names(asking.checks)
     return [
-        at_size(found.fault, where_it_fails(fitter.plan, tried, found.failing))
-        for found in _nearest(fitter, checks, seen)
+        *found,
+        *misnamed_accepts(fitter.plan, names),
+        *unused_accepts(fitter.plan, names, asking.silenced),
     ]
 
 
-def _faults_at(fitter: Fitter, checks: tuple[Check, ...], choice: Choice, *, first: bool) -> Iterator[Fault]:
-    try:
-        fitted = fitter.fit(choice)
-    except Faulty as faulty:
-        yield from faulty.faults
-        return
-    subject = Subject(fitter.plan, fitter.shop, choice, fitted)
-    for check in checks:
-        if first or check.every_size:
-            yield from check.faults(subject)
+def _names(checks: Iterable[Check]) -> tuple[str, ...]:
+    return tuple(check.name for check in checks)
 
 
-def _nearest(fitter: Fitter, checks: tuple[Check, ...], seen: dict[Key, _Seen]) -> Iterator[_Seen]:
+def _over(asking: _Asking, tried: list[Choice]) -> list[Fault]:
+    seen: dict[Key, _Seen] = {}
+    for index, choice in enumerate(tried):
+        for fault in asking.at(choice, first=index == 0):
+            found = seen.setdefault((fault.code, fault.place), _Seen(fault, choice, []))
+            if not found.failing or found.failing[-1] is not choice:
+                found.failing.append(choice)
+    plan = asking.fitter.plan
+    return [
+        at_size(found.fault, where_it_fails(plan, tried, found.failing)) for found in _nearest(asking, seen)
+    ]
+
+
+def _nearest(asking: _Asking, seen: dict[Key, _Seen]) -> Iterator[_Seen]:
     """Yield each fault as it reads at the failing size that is nearest to the usual one."""
-    usual = usual_choice(fitter.plan)
+    plan = asking.fitter.plan
+    usual = usual_choice(plan)
     for key, found in seen.items():
-        nearest = min(found.failing, key=lambda choice: distance(fitter.plan, usual, choice))
+        nearest = min(found.failing, key=lambda choice: distance(plan, usual, choice))
         if nearest is not found.choice:
-            again = _faults_at(fitter, checks, nearest, first=False)
+            again = asking.at(nearest, first=False)
             found.fault = next((fault for fault in again if (fault.code, fault.place) == key), found.fault)
         found.choice = nearest
         yield found
@@ -77,11 +116,8 @@ def distance(plan: Plan, usual: Choice, other: Choice) -> tuple[int, Fraction]:
     """Return how far a choice is from the usual one: names changed, then steps moved."""
     changed = [name for name in usual.sizes if other.sizes[name] != usual.sizes[name]]
     options = sum(other.options[name] != word for name, word in usual.options.items())
-    steps = sum(
-        abs((other.sizes[name] - usual.sizes[name]) / plan.sizes[name].step)  # type: ignore[operator]
-        for name in changed
-    )
-    return len(changed) + options, Fraction(steps)
+    steps = (plan.sizes[name].steps_from(other.sizes[name], usual.sizes[name]) for name in changed)
+    return len(changed) + options, sum(steps, Fraction(0))
 
 
 def where_it_fails(plan: Plan, tried: list[Choice], failing: list[Choice]) -> str:
@@ -96,15 +132,15 @@ def where_it_fails(plan: Plan, tried: list[Choice], failing: list[Choice]) -> st
     options = [name for name, word in usual.options.items() if nearest.options[name] != word]
     if len(changed) == 1 and not options:
         return _along(plan, changed[0], nearest, tried, failing)
-    words = [f"{name} {_shown(nearest.sizes[name])}" for name in changed]
+    words = [f"{name} {write_choice(nearest.sizes[name])}" for name in changed]
     words += [f"{name} '{nearest.options[name]}'" for name in options]
-    return "at " + " with ".join(words) if words else ""
+    return "at " + " and ".join(words) if words else ""
 
 
 def _along(plan: Plan, name: str, nearest: Choice, tried: list[Choice], failing: list[Choice]) -> str:
     """Say from where on a size fails, looking only at choices that change nothing else."""
     value = nearest.sizes[name]
-    below = value < plan.sizes[name].usual  # type: ignore[operator]
+    below = _less(value, plan.sizes[name].usual)
     others = {key: size for key, size in nearest.sizes.items() if key != name}
 
     def beyond(choice: Choice) -> bool:
@@ -113,13 +149,15 @@ def _along(plan: Plan, name: str, nearest: Choice, tried: list[Choice], failing:
             and choice.options == nearest.options
         )
         at = choice.sizes[name]
-        return alone and (at <= value if below else at >= value)  # type: ignore[operator]
+        return alone and (at == value or _less(at, value) == below)
 
     end = plan.sizes[name].least if below else plan.sizes[name].most
     whole_way = sum(map(beyond, tried)) == sum(map(beyond, failing)) and value != end
     direction = (" and below" if below else " and above") if whole_way else ""
-    return f"at {name} {_shown(value)}{direction}"
+    return f"at {name} {write_choice(value)}{direction}"
 
 
-def _shown(value: Value) -> str:
-    return Display("in", 64).length(value) if isinstance(value, Length) else str(value)
+def _less(one: Value, other: Value) -> bool:
+    if isinstance(one, Length):
+        return isinstance(other, Length) and one < other
+    return one < other  # type: ignore[operator]

@@ -66,7 +66,7 @@ def _values(size: Size) -> list[Value]:
     step = size.step
     if isinstance(step, Length) and step < Length.of_inches(1):
         step = Length.of_inches(1)
-    count = int((size.most - size.least) / step)  # type: ignore[operator, arg-type]
+    count = size.count_steps(step)
     stride = max(1, -(-count // (MOST_POINTS - 1)))
-    values: list[Value] = [size.least + step * index for index in range(0, count + 1, stride)]  # type: ignore[operator, misc]
+    values = [size.at(index, step) for index in range(0, count + 1, stride)]
     return values if values[-1] == size.most else [*values, size.most]
