@@ -59,3 +59,34 @@ def _leader(x1: float, y1: float, x2: float, y2: float) -> Line:
         return Line(x1, y1 + gap * way, x2, y2 + past * way, "thin")
     way = 1 if x2 > x1 else -1
     return Line(x1 + gap * way, y1, x2 + past * way, y2, "thin")
+
+
+def slanted(
+    one: tuple[float, float],
+    other: tuple[float, float],
+    words: str,
+    off: tuple[float, float],
+    *,
+    size: float = 11.0,
+) -> Group:
+    """Return a dimension line along any direction, moved by `off` from the edge that it measures."""
+    (x1, y1), (x2, y2) = one, other
+    dx, dy = off
+    shapes: list[Shape] = [
+        _leader_along(one, off),
+        _leader_along(other, off),
+        Line(x1 + dx, y1 + dy, x2 + dx, y2 + dy, "thin"),
+        _tick(x1 + dx, y1 + dy),
+        _tick(x2 + dx, y2 + dy),
+    ]
+    x, y = (x1 + x2) / 2 + dx, (y1 + y2) / 2 + dy
+    if abs(x2 - x1) < 1:
+        shapes.append(Text(x + size * 0.35, y, words, size, "middle", "ink halo", -90))
+    else:
+        shapes.append(Text(x, y + size * 0.35, words, size, "middle", "ink halo"))
+    return Group(tuple(shapes))
+
+
+def _leader_along(point: tuple[float, float], off: tuple[float, float]) -> Line:
+    (x, y), (dx, dy) = point, off
+    return Line(x + dx * 0.15, y + dy * 0.15, x + dx * 1.25, y + dy * 1.25, "thin")

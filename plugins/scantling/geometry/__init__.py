@@ -1,6 +1,6 @@
 """Solids in space: how they lie to each other, how they look from somewhere, how a brace fits."""
 
-from scantling.geometry.apart import parting
+from scantling.geometry.apart import divider, parting
 from scantling.geometry.brace import SEATS, Brace, fit_brace
 from scantling.geometry.painter import Painted, paint_order
 from scantling.geometry.solid import NEAR, Plane, Solid, box, carve, clip, planes_of
@@ -24,6 +24,7 @@ __all__ = [
     "carve",
     "clip",
     "cross",
+    "divider",
     "dot",
     "fit_brace",
     "minus",

@@ -8,6 +8,7 @@ from scantling.geometry.solid import Solid
 from scantling.geometry.vector import Vector, cross, dot, minus, size, times
 
 _AXES: tuple[Vector, ...] = ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0))
+_BACK: tuple[Vector, ...] = ((-1.0, 0.0, 0.0), (0.0, -1.0, 0.0), (0.0, 0.0, -1.0))
 
 
 def parting(one: Solid, other: Solid) -> tuple[float, Vector]:
@@ -17,14 +18,28 @@ def parting(one: Solid, other: Solid) -> tuple[float, Vector]:
     A gap below nothing is how deep they stand in each other (exact for convex solids: the separating
     axis theorem). A gap above nothing is a lower bound on their distance.
     """
+    return _parting(one, other, enough=1e300)
+
+
+def divider(one: Solid, other: Solid) -> Vector:
+    """Return the direction from `one` to `other` square to some plane that parts them, found quickly; where
+    they stand in each other, the direction in which they do so least.
+    """
+    return _parting(one, other, enough=-1e-7)[1]
+
+
+def _parting(one: Solid, other: Solid, enough: float) -> tuple[float, Vector]:
+    """Return the widest gap and its direction, or the first that is wide enough."""
     best, way = _straight(one, other)
-    if one.is_box and other.is_box:
+    if best >= enough or (one.is_box and other.is_box):
         return best, way
     for axis in _slanted(one, other):
         here, there = [dot(axis, point) for point in one.points], [dot(axis, point) for point in other.points]
         forth, back = min(there) - max(here), min(here) - max(there)
         if max(forth, back) > best + 1e-12:
             best, way = (forth, axis) if forth >= back else (back, times(axis, -1.0))
+            if best >= enough:
+                break
     return best, way
 
 
@@ -38,7 +53,7 @@ def _straight(one: Solid, other: Solid) -> tuple[float, Vector]:
         if forth >= back and forth > best:
             best, way = forth, _AXES[i]
         elif back > forth and back > best:
-            best, way = back, times(_AXES[i], -1.0)
+            best, way = back, _BACK[i]
     return best, way
 
 

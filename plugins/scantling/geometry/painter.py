@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import sqrt
 
-from scantling.geometry.apart import parting
+from scantling.geometry.apart import divider
 from scantling.geometry.solid import Plane, Solid, clip
 from scantling.geometry.vector import Vector, dot, times
 from scantling.geometry.view import View
@@ -107,13 +107,10 @@ def _covers(shadows: list[_Shadow], view: View) -> dict[int, list[int]]:
 
 def _nearer(one: _Shadow, other: _Shadow, view: View) -> int:
     """Return 1 if `one` may cover `other`, -1 the other way round, 0 if neither covers the other."""
-    _, way = parting(one.solid, other.solid)
-    side = dot(way, view.toward)
-    if abs(side) < _LEVEL:
-        return 0
     if _flat_apart(one.outline, other.outline):
         return 0
-    return -1 if side > 0 else 1
+    side = dot(divider(one.solid, other.solid), view.toward)
+    return 0 if abs(side) < _LEVEL else (-1 if side > 0 else 1)
 
 
 def _flat_apart(one: list[tuple[float, float]], other: list[tuple[float, float]]) -> bool:
@@ -156,7 +153,7 @@ def _split(shadows: list[_Shadow], stuck: list[int], before: dict[int, list[int]
         for j in before[i]:
             if j not in members:
                 continue
-            _, way = parting(shadows[i].solid, shadows[j].solid)
+            way = divider(shadows[i].solid, shadows[j].solid)
             for k in ring:
                 if k not in {i, j} and _cut(shadows, k, _between(shadows[i].solid, way), view):
                     return True

@@ -32,18 +32,12 @@ class Solid:
     """Corners of each side by number, anticlockwise as seen from outside."""
     normals: tuple[Vector, ...]
     """The outward direction of each side, of length one."""
+    low: Vector
+    """The least x, y and z."""
+    high: Vector
+    """The greatest x, y and z."""
     is_box: bool = False
     """True while all sides are square to x, y and z."""
-
-    @property
-    def low(self) -> Vector:
-        """The least x, y and z."""
-        return tuple(map(min, zip(*self.points, strict=True)))
-
-    @property
-    def high(self) -> Vector:
-        """The greatest x, y and z."""
-        return tuple(map(max, zip(*self.points, strict=True)))
 
     @property
     def middle(self) -> Vector:
@@ -66,14 +60,15 @@ class Solid:
     def moved(self, way: Vector) -> Solid:
         """Return the solid moved."""
         points = tuple(plus(point, way) for point in self.points)
-        return Solid(points, self.sides, self.normals, self.is_box)
+        low, high = plus(self.low, way), plus(self.high, way)
+        return Solid(points, self.sides, self.normals, low, high, self.is_box)
 
 
 def box(low: Vector, high: Vector) -> Solid:
     """Return the upright box between two corners."""
     ends = (low, high)
     points = tuple((ends[i][0], ends[j][1], ends[k][2]) for i, j, k in _CORNERS)
-    return Solid(points, _SIDES, _NORMALS, is_box=True)
+    return Solid(points, _SIDES, _NORMALS, low, high, is_box=True)
 
 
 def clip(solid: Solid, plane: Plane) -> Solid | None:
@@ -97,7 +92,12 @@ def clip(solid: Solid, plane: Plane) -> Solid | None:
     if len(rim) > 2:
         sides.append(_around(rim, points, plane.normal))
         normals.append(unit(plane.normal))
-    return Solid(tuple(points), tuple(sides), tuple(normals))
+    used = sorted({corner for side in sides for corner in side})
+    low = tuple(min(points[i][axis] for i in used) for axis in range(3))
+    high = tuple(max(points[i][axis] for i in used) for axis in range(3))
+    return Solid(
+        tuple(points), tuple(sides), tuple(normals), (low[0], low[1], low[2]), (high[0], high[1], high[2])
+    )
 
 
 def _clip_side(

@@ -14,7 +14,7 @@ from scantling.plan.fitted import FittedPart, FittedPlan
 from scantling.plan.placement import HIGH, LOW, MIDDLE, WAYS, Placement, placements_of
 from scantling.plan.placement_names import OVERALL, anchor_name, gap_between, repeat_name
 from scantling.plan.placement_placed import Corner, Cut, Direction, Placed
-from scantling.plan.placement_shape import cuts_of, extents_of
+from scantling.plan.placement_shape import cuts_of, extents_of, notches_of
 
 _HALF = Fraction(1, 2)
 
@@ -109,7 +109,13 @@ class _Placing:
         if low is None or extents is None:
             return None
         cuts, along = cuts_of(self.part.part, place, values, self.part.work)
-        at_zero = Placed(1, (Length(0),) * 3, extents, place.axes, along, cuts)
+        part = self.part
+        chunks = (
+            ()
+            if cuts
+            else notches_of(part.work, place, (part.length.inches, part.width.inches, part.thick.inches))
+        )
+        at_zero = Placed(1, (Length(0),) * 3, extents, place.axes, along, cuts, chunks)
         for axis in range(3):
             at_zero = at_zero.moved(axis, low[axis])
         return [at_zero]

@@ -14,6 +14,8 @@ from scantling.plan.placement import HIGH, LOW, Placement
 from scantling.plan.placement_placed import Cut, Direction
 
 _NOTHING = Fraction(0)
+Measures = tuple[Fraction, Fraction, Fraction]
+Chunks = tuple[tuple[Cut, ...], ...]
 Flat = tuple[Fraction, Fraction]
 """A place on a part's side: along its length and across, in inches."""
 
@@ -22,7 +24,7 @@ Flat = tuple[Fraction, Fraction]
 class Sides:
     """A part's measures in inches along its length, width and thickness, and which axes these run along."""
 
-    measures: tuple[Fraction, Fraction, Fraction]
+    measures: Measures
     axes: tuple[int, int, int]
 
 
@@ -193,3 +195,52 @@ def _tapered(words: list[str], sides: Sides) -> list[tuple[int, bool]]:
     named = [(LOW.index(word), False) for word in words if word in LOW]
     named += [(HIGH.index(word), True) for word in words if word in HIGH]
     return [(axis, high) for axis, high in named if axis in across]
+
+
+def notches_of(work: tuple[FittedWork, ...], place: Placement, part_measures: Measures) -> Chunks:
+    """Return the convex chunks of a part whose box begins at 0 and out of whose edges notches are cut.
+
+    `where` names the edge; of two without `apart`, the second is as far from the other end.
+    """
+    sides = Sides(part_measures, place.axes)
+    chunks: Chunks = ()
+    for one in work:
+        if one.work.kind != "notch" or one.width is None or one.depth is None:
+            continue
+        words = one.work.where.replace(",", " ").split()
+        for axis, high in _edges_named(words, sides):
+            for start in _starts(one, sides.measures[0]):
+                pieces = _beside(sides, axis, start, start + one.width.inches, one.depth.inches, high=high)
+                chunks = tuple((*chunk, *piece) for chunk in chunks for piece in pieces) or pieces
+    return chunks
+
+
+def _starts(one: FittedWork, length: Fraction) -> list[Fraction]:
+    """Return where each notch begins, from the left end."""
+    first = one.from_end.inches if one.from_end is not None else _NOTHING
+    count, wide = one.count or 1, one.width.inches if one.width is not None else _NOTHING
+    if one.apart is not None:
+        return [first + one.apart.inches * i for i in range(count)]
+    if count == 2:
+        return [first, length - first - wide]
+    return [first]
+
+
+def _beside(sides: Sides, axis: int, start: Fraction, end: Fraction, deep: Fraction, *, high: bool) -> Chunks:
+    """Return what is left of a box beside one notch: before it, after it, and behind it."""
+    along, wide = sides.axes[0], sides.measures[sides.axes.index(axis)]
+    one, back = Fraction(1), Fraction(-1)
+    before = Cut(_direction(along, one, axis, _NOTHING), start)
+    after = Cut(_direction(along, back, axis, _NOTHING), -end)
+    behind = Cut(_direction(along, _NOTHING, axis, one if high else back), wide - deep if high else -deep)
+    within = (
+        Cut(_direction(along, back, axis, _NOTHING), -start),
+        Cut(_direction(along, one, axis, _NOTHING), end),
+    )
+    return (before,), (after,), (*within, behind)
+
+
+def _edges_named(words: list[str], sides: Sides) -> list[tuple[int, bool]]:
+    named = [(LOW.index(word), False) for word in words[:2] if word in LOW]
+    named += [(HIGH.index(word), True) for word in words[:2] if word in HIGH]
+    return [(axis, high) for axis, high in named if axis in sides.axes[1:]]

@@ -1,0 +1,35 @@
+"""A fitted plan made ready to be drawn: its bodies, and their order as seen from the corner."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from scantling.drawing.body import Body, is_drawable, make_bodies, size_words
+from scantling.drawing.stage import Seen, look
+from scantling.geometry import CORNER
+from scantling.measure import Display
+from scantling.plan import FittedPlan
+
+
+@dataclass(frozen=True, slots=True)
+class Model:
+    """What all pictures of a plan at one size are drawn from."""
+
+    fitted: FittedPlan
+    display: Display
+    bodies: tuple[Body, ...]
+    titles: tuple[str, ...]
+    """What each body is called: "A leg, 16 1/2 in × 2 1/2 in × 2 1/2 in"."""
+    corner: Seen
+    """The bodies as seen from the corner, ordered once for all pictures that show them in place."""
+
+
+def make_model(fitted: FittedPlan, display: Display | None = None) -> Model | None:
+    """Return the model of a plan, or None where some part has no place."""
+    if not is_drawable(fitted):
+        return None
+    shown = display or Display()
+    bodies = make_bodies(fitted)
+    words = {part.id: f"{part.letter} {part.id}, {size_words(part, shown)}" for part in fitted.parts}
+    titles = tuple(words[body.part.id] for body in bodies)
+    return Model(fitted, shown, bodies, titles, look(bodies, CORNER))

@@ -1,0 +1,63 @@
+"""Edges of a body made of several convex pieces: those where two pieces meet in one plane are no edges."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from scantling.geometry import Solid, Vector, dot, minus, size, times
+
+_NEAR = 1e-5
+
+
+def open_edges(solid: Solid, number: int, pieces: list[Solid]) -> Iterator[tuple[Vector, Vector]]:
+    """Yield the stretches of one side's outline along which no other piece goes on in the same plane."""
+    side, normal = solid.sides[number], solid.normals[number]
+    base = dot(normal, solid.points[side[0]])
+    others = [
+        tuple(piece.points[i] for i in other)
+        for piece in pieces
+        if piece is not solid
+        for other, direction in zip(piece.sides, piece.normals, strict=True)
+        if dot(direction, normal) > 1 - _NEAR and abs(dot(normal, piece.points[other[0]]) - base) < _NEAR
+    ]
+    for at, after in zip(side, (*side[1:], side[0]), strict=True):
+        start, end = solid.points[at], solid.points[after]
+        yield from _uncovered(start, end, others)
+
+
+def _uncovered(
+    start: Vector, end: Vector, others: list[tuple[Vector, ...]]
+) -> Iterator[tuple[Vector, Vector]]:
+    way = minus(end, start)
+    length = size(way)
+    if length < _NEAR:
+        return
+    way = times(way, 1 / length)
+    taken = sorted(span for outline in others for span in _shared(start, way, length, outline))
+    at = 0.0
+    for first, last in [*taken, (length, length)]:
+        if first > at + _NEAR:
+            yield _point(start, way, at), _point(start, way, first)
+        at = max(at, last)
+
+
+def _shared(
+    start: Vector, way: Vector, length: float, outline: tuple[Vector, ...]
+) -> Iterator[tuple[float, float]]:
+    """Yield the stretches of an edge that an outline's own edges run along, the other way."""
+    for one, other in zip(outline, (*outline[1:], outline[0]), strict=True):
+        first, last = minus(one, start), minus(other, start)
+        if _off(first, way) < _NEAR and _off(last, way) < _NEAR:
+            ends = sorted((dot(first, way), dot(last, way)))
+            low, high = max(0.0, ends[0]), min(length, ends[1])
+            if high > low + _NEAR:
+                yield low, high
+
+
+def _off(point: Vector, way: Vector) -> float:
+    """Return how far a point is from the line through 0 in a direction."""
+    return size(minus(point, times(way, dot(point, way))))
+
+
+def _point(start: Vector, way: Vector, far: float) -> Vector:
+    return (start[0] + way[0] * far, start[1] + way[1] * far, start[2] + way[2] * far)
