@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import cos, radians, sin
 
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, exactly
-from scantling.calculators.kit.picture import fit, inches, scene
+from scantling.calculators.kit.picture import Frame, fit, inches, scene
 from scantling.drawing import Rectangle, Scene, Shape, Text
 from scantling.measure import Angle, Length, arc_sine, arc_tangent, cosine, diagonal, root, sine
 
@@ -171,20 +172,34 @@ def draw(given: Given, result: Result) -> Scene:
     if given.choice("braces") == TWO:
         shapes.append(frame.polygon([(wide - x, y) for x, y in corners], "hidden wood"))
     shapes.append(frame.polygon(corners))
-    shapes += _words(given, brace, frame.x(wide / 2), frame.y(high / 2))
+    shapes.append(_words(given, brace, frame))
     shapes.append(frame.across(0, wide, given.write(brace.opening[0]), below=36))
     shapes.append(frame.upright(0, high, given.write(brace.opening[1]), beside=32))
     angle = f"{float(brace.angle.degrees):.2f}°"
-    x = frame.x(min(inches(brace.foot) + wide * 0.05, wide * 0.8))
-    shapes.append(Text(x + 14, frame.bottom - 8, angle, 12, "start", "red strong halo"))
+    shapes.append(_angle(brace, frame, angle))
     told = f"A brace {given.write(brace.width)} wide, seated on the {brace.seat}, {angle} from the rail."
     return scene(frame.bottom + 54, shapes, "Brace in its opening", told)
 
 
-def _words(given: Given, brace: Brace, x: float, y: float) -> list[Shape]:
-    turn = -float(brace.angle.degrees)
+def _angle(brace: Brace, frame: Frame, words: str) -> Text:
+    """Return the angle beside the foot, or at the other end of the rail where the brace lies too low."""
+    if brace.angle < Angle(25):
+        return Text(frame.right - 6, frame.bottom - 6, words, 12, "end", "red strong halo")
+    x = frame.x(min(inches(brace.foot) + frame.wide * 0.05, frame.wide * 0.8))
+    return Text(x + 14, frame.bottom - 8, words, 12, "start", "red strong halo")
+
+
+def _words(given: Given, brace: Brace, frame: Frame) -> Text:
+    """Return the length, along the brace; above it where the brace is drawn too thin."""
+    turn = float(brace.angle.degrees)
+    half = inches(brace.width) * frame.scale / 2
+    off = 0.0 if half > 8 else half + 9
+    slope = radians(turn)
+    x = frame.x(frame.wide / 2) - off * sin(slope)
+    y = frame.y(frame.high / 2) - off * cos(slope)
+    look = "ink halo" if off else "ink board"
     overall = f"{given.write(brace.overall)} long point to long point"
-    return [Text(x, y + 4, overall, 11, "middle", "ink board", turn)]
+    return Text(x + 4 * sin(slope), y + 4 * cos(slope), overall, 11, "middle", look, -turn)
 
 
 CALCULATOR = Calculator(

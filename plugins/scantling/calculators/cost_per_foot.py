@@ -17,20 +17,28 @@ class Rated:
 
     offer: Offer
     per_foot: Fraction
-    """Cents."""
+    """Cents for a foot, or for a metre where millimetres are shown."""
     pieces: int
     per_piece: Fraction | None
     """Cents; None where no piece fits."""
 
 
-def rate(offers: tuple[Offer, ...], piece: Length | None, kerf: Length) -> list[Rated]:
-    """Return each offer rated, in the given order."""
+def rate(offers: tuple[Offer, ...], piece: Length | None, kerf: Length, per: Length) -> list[Rated]:
+    """Return each offer rated by a length of `per` and by the piece, in the given order."""
     rated = []
     for offer in offers:
         pieces = 0 if piece is None else (offer.length + kerf) // (piece + kerf)
         per_piece = Fraction(offer.price.cents, pieces) if pieces else None
-        rated.append(Rated(offer, Fraction(offer.price.cents) / offer.length.feet, pieces, per_piece))
+        rated.append(Rated(offer, Fraction(offer.price.cents) / (offer.length / per), pieces, per_piece))
     return rated
+
+
+def _unit(given: Given) -> str:
+    return "metre" if given.display.system == "mm" else "foot"
+
+
+def _per(given: Given) -> Length:
+    return Length.of_mm(1000) if given.display.system == "mm" else Length.of_feet(1)
 
 
 def _cents(amount: Fraction) -> Money:
@@ -45,12 +53,12 @@ def compute(given: Given) -> Result:
     if piece is not None and piece > longest:
         message = f"a piece of {given.write(piece)} is longer than every board"
         raise given.refuse("piece", message, given.most(longest))
-    rated = rate(offers, piece, given.length("kerf"))
+    rated = rate(offers, piece, given.length("kerf"), _per(given))
     best = min(rated, key=lambda one: one.per_foot)
     feet = given.display.length(best.offer.length, feet=True)
     figures = [
-        Figure("cheapest-foot", "Cheapest by the foot", feet, main=True),
-        Figure("per-foot", "It costs, by the foot", _cents(best.per_foot)),
+        Figure("cheapest-foot", f"Cheapest by the {_unit(given)}", feet, main=True),
+        Figure("per-foot", f"It costs, by the {_unit(given)}", _cents(best.per_foot)),
     ]
     if piece is not None:
         figures = [*_by_piece(given, rated), *figures]
@@ -79,14 +87,14 @@ def _table(given: Given, rated: list[Rated], piece: Length | None) -> Table:
         if piece is not None:
             row += (one.pieces, "none fits" if one.per_piece is None else _cents(one.per_piece))
         rows.append(row)
-    headings = ("Board", "Price", "By the foot", "Pieces", "By the piece")
+    headings = ("Board", "Price", f"By the {_unit(given)}", "Pieces", "By the piece")
     return Table("Each board", headings if piece is not None else headings[:3], tuple(rows))
 
 
 def _working(given: Given, best: Rated) -> tuple[str, ...]:
     price = write_money(best.offer.price, given.currency)
-    feet = best.offer.length.feet
-    return (f"{price} ÷ {float(feet):g} ft = {write_money(_cents(best.per_foot), given.currency)} a foot",)
+    feet = given.display.length(best.offer.length, feet=True)
+    return (f"{price} ÷ {feet} = {write_money(_cents(best.per_foot), given.currency)} a {_unit(given)}",)
 
 
 def draw(given: Given, result: Result) -> Scene:
@@ -99,13 +107,16 @@ def draw(given: Given, result: Result) -> Scene:
         y, wide = 16 + 26 * i, (ROOM - 200) * float(one.offer.length / longest)
         shapes.append(Rectangle(80, y, wide, 16, "edge picked" if one is best else "edge wood"))
         shapes.append(label(74, y + 12, given.display.length(one.offer.length, feet=True), anchor="end"))
-        words = f"{write_money(_cents(one.per_foot), given.currency)} a foot"
+        words = f"{write_money(_cents(one.per_foot), given.currency)} a {_unit(given)}"
         shapes.append(
             label(86 + wide, y + 12, words, anchor="start", look="ink strong" if one is best else "ink")
         )
     feet = given.display.length(best.offer.length, feet=True)
     return scene(
-        26 + 26 * len(rated), shapes, "Price by the foot", f"Boards of {feet} are the cheapest by the foot."
+        26 + 26 * len(rated),
+        shapes,
+        "Price by length",
+        f"Boards of {feet} are the cheapest by the {_unit(given)}.",
     )
 
 

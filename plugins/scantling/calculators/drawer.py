@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, exactly
-from scantling.calculators.kit.picture import fit, inches, scene
+from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Rectangle, Scene, Shape
 from scantling.measure import Length
 
@@ -186,11 +186,14 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(frame.across(left, left + inches(box.width), given.write(box.width), above=26))
     shapes.append(frame.across(0, wide, given.write(box.opening[0]), below=34))
     shapes.append(frame.upright(0, high, given.write(box.opening[1]), beside=32))
+    shapes.append(
+        label(frame.left - rim, frame.bottom + 62, "dashed: the drawer front", anchor="start", look="soft")
+    )
     told = (
         f"A box {given.write(box.width)} wide in an opening of {given.write(box.opening[0])}; its "
         "front is dashed."
     )
-    return scene(frame.bottom + 52, shapes, "Drawer in its opening, from the front", told)
+    return scene(frame.bottom + 72, shapes, "Drawer in its opening, from the front", told)
 
 
 CALCULATOR = Calculator(

@@ -103,12 +103,12 @@ def draw(given: Given, result: Result) -> Scene:
     first = 0.0 if layout.starts[0] > Length(0) else thick
     words = given.write(layout.space)
     shapes.append(frame.across(first, first + inches(layout.space), words, above=14))
-    shapes.append(frame.across(0, wide, given.write(layout.opening), below=24))
+    shapes.append(frame.across(0, wide, given.write(layout.opening), below=36))
     if len(layout.starts) <= 12:
         for i, start in enumerate(layout.starts):
-            shapes.append(label(frame.x(inches(start) + thick / 2), frame.y(frame.high / 2), str(i + 1)))
+            shapes.append(label(frame.x(inches(start) + thick / 2), frame.bottom + 14, str(i + 1)))
     told = f"{len(layout.starts)} dividers in {given.write(layout.opening)}, {words} between them."
-    return scene(frame.bottom + 44, shapes, "Dividers in an opening", told)
+    return scene(frame.bottom + 56, shapes, "Dividers in an opening", told)
 
 
 CALCULATOR = Calculator(

@@ -32,18 +32,18 @@ def compute(given: Given) -> Result:
         Figure("coat", "One coat, nothing lost", coat.ounces, "fl oz", places=1),
     )
     shown = given.display.system
+    covers_each = "sq ft to the gallon" if shown == "in" else "m² to the litre"
     working = (
         (
-            f"{write_area(area, system=shown)} × {coats} coats ÷ {write_area(covers, system=shown)} to "
-            "the gallon "
-            f"× {decimals(waste, 3)} = {whole.words(given)}"
+            f"{write_area(area, system=shown)} × {coats} coats ÷ {decimals(given.number('coverage'), 2)} "
+            f"{covers_each} × {decimals(waste, 3)} = {whole.words(given)}"
         ),
     )
     return Result(
         figures,
         working,
         (),
-        ("Can labels say what a gallon covers on smooth wood; rough and end grain drink more.",),
+        ("The can's label is for smooth wood; rough and end grain drink more.",),
         whole,
     )
 

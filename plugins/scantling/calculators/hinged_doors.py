@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, exactly
-from scantling.calculators.kit.picture import fit, inches, scene
+from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Circle, Rectangle, Scene, Shape
 from scantling.measure import Length, diagonal
 
@@ -141,11 +141,13 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(frame.across(first, first + width, given.write(door.width), above=14))
     shapes.append(frame.across(grow, grow + wide, f"opening {given.write(door.opening[0])}", below=24))
     shapes.append(frame.upright(first, first + tall, given.write(door.height)))
+    words = "dashed: the opening; dots: hinges"
+    shapes.append(label(frame.left, frame.bottom + 54, words, anchor="start", look="soft"))
     told = (
         f"{door.count} door of {given.write(door.width)} by {given.write(door.height)}; hinges are "
         "dots, the opening is dashed."
     )
-    return scene(frame.bottom + 44, shapes, "Doors, shut", told)
+    return scene(frame.bottom + 64, shapes, "Doors, shut", told)
 
 
 CALCULATOR = Calculator(

@@ -38,8 +38,7 @@ def compute(given: Given) -> Result:
     figures = (
         *((main, other) if known_foot else (other, main)),
         Figure("feet", "Board feet in a piece", feet, "bd ft"),
-        Figure("linear", "A foot of its length costs", _money(piece / length.feet)),
-        Figure("face", "A square foot of its face costs", _money(piece / (width * length).square_feet)),
+        *_by_size(given, piece, width, length),
     )
     sign, currency = ("×", given.currency) if known_foot else ("÷", given.currency)
     found = _money(piece if known_foot else foot)
@@ -47,6 +46,19 @@ def compute(given: Given) -> Result:
         f"{write_money(price, currency)} {sign} {write_board_feet(feet)} = {write_money(found, currency)}",
     )
     return Result(figures, working, (), (), (feet, _money(piece), _money(foot)))
+
+
+def _by_size(given: Given, piece: Fraction, width: Length, length: Length) -> tuple[Figure, ...]:
+    face = width * length
+    if given.display.system == "mm":
+        return (
+            Figure("linear", "A metre of its length costs", _money(piece / length.mm * 1000)),
+            Figure("face", "A square metre of its face costs", _money(piece / face.square_metres)),
+        )
+    return (
+        Figure("linear", "A foot of its length costs", _money(piece / length.feet)),
+        Figure("face", "A square foot of its face costs", _money(piece / face.square_feet)),
+    )
 
 
 def _money(cents: Fraction) -> Money:

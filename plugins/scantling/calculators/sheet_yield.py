@@ -158,7 +158,7 @@ def draw(given: Given, result: Result) -> Scene:
         shapes += drawn
         top = bottom + 28
     for i, (name, panel) in enumerate(zip(cut.names, cut.panels, strict=True)):
-        words = f"{name}  {panel.count} of {given.write(panel.length)} x {given.write(panel.width)}"
+        words = f"{name}  {panel.count} of {given.write(panel.length)} × {given.write(panel.width)}"
         shapes.append(label(20 + (ROOM / 2 - 10) * (i % 2), top + 4 + 15 * (i // 2), words, anchor="start"))
     left = len(cut.answer.boards) - len(boards)
     end = top + 15 * ((len(cut.names) + 1) // 2)

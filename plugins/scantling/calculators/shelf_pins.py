@@ -91,7 +91,7 @@ def draw(given: Given, result: Result) -> Scene:
     """Return the side, lying down, with both rows."""
     row: Row = result.shape
     long, deep = inches(row.height), inches(row.depth)
-    frame = fit(long, deep, most=170, top=40, left=64)
+    frame = fit(long, deep, most=170, top=40, left=92)
     shapes: list[Shape] = [frame.wood(0, 0, long, deep)]
     radius = min(4.0, max(1.2, inches(given.length("hole")) / 2 * frame.scale))
     back = inches(row.setback)
@@ -104,7 +104,7 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(frame.across(0, last, given.write(row.holes[-1]), below=20))
     shapes.append(frame.across(0, long, given.write(row.height), below=42))
     shapes.append(frame.upright(0, back, given.write(row.setback)))
-    shapes.append(frame.upright(0, deep, given.write(row.depth), beside=44))
+    shapes.append(frame.upright(0, deep, given.write(row.depth), beside=74))
     told = f"A side lying down, its bottom to the left, with two rows of {len(row.holes)} holes."
     return scene(frame.bottom + 60, shapes, "Rows of holes in a side, bottom to the left", told)
 

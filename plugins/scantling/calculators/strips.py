@@ -115,8 +115,9 @@ def draw(given: Given, result: Result) -> Scene:
     frame = fit(wide, wide * 0.2, most=90, top=40)
     strip, kerf, at = inches(ripped.strip), inches(ripped.kerf), inches(ripped.straightening)
     shapes: list[Shape] = [frame.wood(0, 0, wide, frame.high, fill="cutaway")]
+    look = "thin wood" if ripped.count > 20 else "edge wood"
     for i in range(ripped.count):
-        shapes.append(frame.wood(at, 0, strip, frame.high, grain="" if ripped.count > 20 else "y"))
+        shapes.append(frame.wood(at, 0, strip, frame.high, look=look, grain="" if ripped.count > 20 else "y"))
         if ripped.count <= 14:
             shapes.append(label(frame.x(at + strip / 2), frame.y(frame.high / 2) + 4, str(i + 1)))
         at += strip + kerf

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, exactly
 from scantling.calculators.kit.picture import fit, inches, scene
-from scantling.drawing import Scene, Shape
+from scantling.drawing import Scene, Shape, upright
 from scantling.measure import Angle, Length, arc_tangent, diagonal
 
 ONE_FACE, BOTH_FACES = "one face", "two opposite faces"
@@ -95,8 +95,8 @@ def draw(given: Given, result: Result) -> Scene:
         shapes.append(dims.across(0, start, given.write(taper.straight), above=16))
     shapes.append(dims.across(start, long, given.write(taper.run), above=16))
     shapes.append(dims.upright(0, low, given.write(taper.top)))
-    side = type(frame)(0, low, frame.scale, dims.right + 34, frame.top)
-    shapes.append(side.upright(taken, under, given.write(taper.foot), beside=14))
+    foot = given.write(taper.foot)
+    shapes.append(upright(frame.y(taken), frame.y(under), dims.right + 18, foot, to=dims.right))
     told = f"A leg from {given.write(taper.top)} to {given.write(taper.foot)}; what is cut away is hatched."
     if high > 1:
         told += " Thickness is drawn larger than it is."

@@ -6,7 +6,9 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Scene, Shape
 from scantling.measure import Volume, Weight, write_weight
-from scantling.shop import WOODS
+from scantling.shop import WOODS, Wood
+
+CUBIC_FOOT = Volume(1728)
 
 
 def compute(given: Given) -> Result:
@@ -16,7 +18,7 @@ def compute(given: Given) -> Result:
     each = Weight(wood.density * volume.cubic_feet)
     figures = [
         Figure("weight", "One piece" if count == 1 else f"All {count} together", each * count, main=True),
-        Figure("density", "A cubic foot of it", Weight(wood.density)),
+        _density(given, wood),
         Figure("volume", "Wood, together", volume * count),
     ]
     if count > 1:
@@ -34,6 +36,12 @@ def compute(given: Given) -> Result:
         "panel": "Panels of one name differ by their makers: weigh one if it matters.",
     }
     return Result(tuple(figures), working, (), (basis[wood.basis],), each)
+
+
+def _density(given: Given, wood: Wood) -> Figure:
+    if given.display.system == "mm":
+        return Figure("density", "A cubic metre of it", Weight(wood.density / CUBIC_FOOT.cubic_metres))
+    return Figure("density", "A cubic foot of it", Weight(wood.density))
 
 
 def draw(given: Given, result: Result) -> Scene:

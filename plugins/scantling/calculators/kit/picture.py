@@ -5,7 +5,19 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from scantling.drawing import Group, Point, Polygon, Rectangle, Scene, Shape, Strokes, Text, across, upright
+from scantling.drawing import (
+    Group,
+    Point,
+    Polygon,
+    Rectangle,
+    Scene,
+    Shape,
+    Strokes,
+    Text,
+    across,
+    text_width,
+    upright,
+)
 from scantling.measure import Length
 
 ROOM = 440.0
@@ -62,6 +74,7 @@ class Frame:
         grain: str = "x",
     ) -> Group:
         """Return a board, its grain along `x` or `y`; no grain with a filling or an empty `grain`."""
+        look = "edge" if fill else look
         left, top, width, height = self.x(x), self.y(y), wide * self.scale, high * self.scale
         shapes: list[Shape] = [Rectangle(left, top, width, height, look, fill)]
         if grain and not fill:
@@ -78,7 +91,10 @@ class Frame:
         return across(self.x(x1), self.x(x2), y, words, to=self.bottom if below else self.top)
 
     def upright(self, y1: float, y2: float, words: str, *, beside: float = 18.0) -> Group:
-        """Return an upright dimension line to the left of the thing."""
+        """Return an upright dimension line to the left, further off where its words stand beside it."""
+        room = text_width(words, 11.0) + 12
+        if room > abs(y2 - y1) * self.scale:
+            beside = max(beside, room)
         return upright(self.y(y1), self.y(y2), self.left - beside, words, to=self.left)
 
 
