@@ -28,6 +28,7 @@ hardware:
 
 @pytest.fixture(scope="module")
 def shop(tmp_path_factory):
+    """Return the shop that the documents tell of."""
     path = tmp_path_factory.mktemp("shop") / "shop.yml"
     path.write_text(SHOP, "utf-8")
     found = load_shop(path)
@@ -37,6 +38,7 @@ def shop(tmp_path_factory):
 
 
 def told(diagnostics: tuple[Diagnostic, ...]) -> str:
+    """Return diagnostics as the documents have them."""
     lines: list[str] = []
     for one in diagnostics:
         spot = one.spot
@@ -47,6 +49,7 @@ def told(diagnostics: tuple[Diagnostic, ...]) -> str:
 
 
 def as_written(text: str) -> bytes:
+    """Return the bytes of a file whose text uses the signs of the documents."""
     for sign, meant in SIGNS.items():
         text = text.replace(sign, meant)
     return f"{text}\n".encode() if text else b""

@@ -19,7 +19,7 @@ from scantling.source.diagnostic import (
     from_fault,
     sort_diagnostics,
 )
-from scantling.source.document import Document, make_document
+from scantling.source.document import LARGEST_FILE, Document, make_document
 from scantling.source.machine import render_github, render_html, to_data
 from scantling.source.price_csv import ListedPrices, read_price_csv, unknown_told
 from scantling.source.price_file import PRICE_FILE, price_text, read_price_file, write_price_file
@@ -27,6 +27,7 @@ from scantling.source.reprice import with_prices
 from scantling.source.terminal import render_concise, render_full, summarize, visible
 
 __all__ = [
+    "LARGEST_FILE",
     "PLAN_FILE",
     "PRICE_FILE",
     "SHOP_FILE",

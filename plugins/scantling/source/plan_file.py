@@ -12,6 +12,8 @@ from scantling.source.yaml_data import Data, read_yaml
 
 _RULE = re.compile(r"---[ \t]*$")
 _END = re.compile(r"^(?:---|\.\.\.)[ \t]*$", re.MULTILINE)
+_UNREAD = {"file-too-large", "not-utf-8"}
+"""After these, nothing more is said of a file."""
 _BODY_KEYS = {
     "steps": "write each step as a '## heading' below the front matter",
     "intro": "write it below the front matter",
@@ -33,7 +35,7 @@ def read_plan_file(document: Document, found: list[Found]) -> PlainData:
     """Return the plain data of a plan file."""
     spans = Spans(whole=_first_line(document))
     made = PlainData(document, None, spans, found)
-    if any(one.code == "file-too-large" for one in found):
+    if any(one.code in _UNREAD for one in found):
         return made
     first = document.line(1)
     if not _RULE.match(first):
@@ -45,11 +47,10 @@ def read_plan_file(document: Document, found: list[Found]) -> PlainData:
     start = len(first) + 1
     end = _END.search(document.text, start)
     if end is None:
-        if not any(one.code == "not-utf-8" for one in found):
-            help_line = "put a line --- before the words of the plan"
-            found.append(
-                Found("open-front-matter", "the lines that begin here are never closed", 0, 3, help_line)
-            )
+        help_line = "put a line --- before the words of the plan"
+        found.append(
+            Found("open-front-matter", "the lines that begin here are never closed", 0, 3, help_line)
+        )
         return made
     front = read_yaml(document.text, start, end.start(), spans, found)
     body = read_body(document.text, end.end() + 1, spans, found)
@@ -81,6 +82,6 @@ def read_shop_file(document: Document, found: list[Found]) -> PlainData:
     """Return the plain data of a shop file."""
     spans = Spans(whole=_first_line(document))
     made = PlainData(document, None, spans, found)
-    if not any(one.code in {"file-too-large", "not-utf-8"} for one in found):
+    if not any(one.code in _UNREAD for one in found):
         made.data = read_yaml(document.text, 0, len(document.text), spans, found)
     return made

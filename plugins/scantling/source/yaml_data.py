@@ -204,7 +204,7 @@ class _Builder:
             )
             span = self.spans.by_path[path]
             self.spans.by_path[path] = Span(start, end, span.key)
-            top.data[path[-1]] = whole  # type: ignore[call-overload, index]
+            top.data[path[-1]] = whole  # type: ignore[index]
         return True
 
     def _value(self, value: str, event: yaml.Event) -> None:

@@ -83,7 +83,9 @@ def _tab(where: _Where, error: yaml.MarkedYAMLError) -> bool:
     return where.letter == "\t" or (where.is_indented_with_tab and "start any token" in (error.problem or ""))
 
 
-def _tab_words(_: _Where) -> tuple[str, str, str]:
+def _tab_words(where: _Where) -> tuple[str, str, str]:
+    if not where.is_indented_with_tab:
+        return "stray-tab", "a tab stands between words here", "write a space"
     return "tab-indent", "a tab indents this line", "indent with spaces"
 
 
