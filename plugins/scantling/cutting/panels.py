@@ -49,7 +49,7 @@ class PanelCutter:
         return True
 
     def excluded(self, amounts: Amounts, effort: int) -> bool:
-        if effort == 1:
+        if effort == 1 and self.relaxation is None:
             for bars in self.bars:
                 need = bar_need(self.family, bars, self.steps, amounts=amounts)
                 if need is not None and need.slack(amounts) < 0:

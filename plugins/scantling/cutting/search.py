@@ -61,6 +61,7 @@ class Search:
         self.best: list[Layout] | None = None
         self.top = NEVER
         self.undecided: list[Amounts] = []
+        self.begun: dict[Amounts, int] = {}
 
     def cost(self, amounts: Sequence[int]) -> int:
         """Return what a list costs."""
@@ -99,6 +100,7 @@ class Search:
                     self.cutter.sharpen()
                 if self._excluded(amounts, 1):
                     continue
+                self.begun[amounts] = 2
                 found = self.cutter.fill(amounts, 1)
                 if isinstance(found, list):
                     self._keep(found)
@@ -117,6 +119,9 @@ class Search:
                 if self.steps.left == 0:
                     self.undecided += waiting[place:]
                     break
+                if self.begun.get(amounts, 1) > effort:
+                    self.undecided.append(amounts)
+                    continue
                 if self._excluded(amounts, effort):
                     continue
                 found = self.cutter.fill(amounts, effort)
