@@ -15,7 +15,7 @@ from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
 from scantling.host.look import wear_look
 from scantling.measure import Display
-from scantling.pages import Choices, Finished, Page, Remembered, fault_page, make_pages, with_front_matter
+from scantling.pages import Choices, Finished, Page, fault_page, make_pages, with_front_matter
 from scantling.source import Diagnostic, read_catalog, render_full
 
 log = get_plugin_logger("scantling")
@@ -27,7 +27,6 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
     def __init__(self) -> None:
         self.is_serving = False
         self.finished: Finished | None = None
-        self.remembered: Remembered = {}
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether a person is watching, who wants to see faults and not lose the preview."""
@@ -47,7 +46,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
             return
         folder = self._folder(config)
         catalog = read_catalog(folder)
-        finished = make_pages(catalog, self._choices(), self.remembered)
+        finished = make_pages(catalog, self._choices())
         if finished.faults and not self.is_serving:
             raise PluginError(_told(finished.faults))
         self._warn(finished)

@@ -1,7 +1,7 @@
 """The finished pages of a catalog: Markdown, fragments of HTML, side files and style. It knows no host.
 
 The fragments lean on the engine alone, since a reader's browser runs them too; the rest (Markdown, files)
-is loaded when it is first asked for.
+is loaded when it is first asked for. So no file in here may be called like a name of the door.
 """
 
 from __future__ import annotations
@@ -15,13 +15,15 @@ from scantling.pages.look import Look
 from scantling.pages.words import Words, markdown_of, prose_of
 
 if TYPE_CHECKING:
-    from scantling.pages.catalog import PAGE_MAKERS, PageMaker, Remembered, make_pages
+    from scantling.pages.all_sizes import PlanPages, plan_pages
+    from scantling.pages.catalog import PAGE_MAKERS, PageMaker, PlanMade, gather_pages, make_pages
     from scantling.pages.choices import Choices
-    from scantling.pages.fault_page import fault_page
+    from scantling.pages.faults import fault_page
     from scantling.pages.finished import Finished, Page, SideFile
     from scantling.pages.folder import write_folder
     from scantling.pages.front_matter import with_front_matter
     from scantling.pages.markdown_words import render_words
+    from scantling.pages.photo_files import photos
     from scantling.pages.plan_page import SECTIONS
     from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
 
@@ -40,14 +42,18 @@ __all__ = [
     "Look",
     "Page",
     "PageMaker",
-    "Remembered",
+    "PlanMade",
+    "PlanPages",
     "SideFile",
     "Words",
     "fault_page",
+    "gather_pages",
     "make_pages",
     "markdown_of",
+    "photos",
     "plan_drawings",
     "plan_fragments",
+    "plan_pages",
     "prose_of",
     "render_words",
     "with_front_matter",
@@ -58,9 +64,13 @@ _LATER = {
     "PAGE_MAKERS": "catalog",
     "Choices": "choices",
     "PageMaker": "catalog",
-    "Remembered": "catalog",
+    "PlanMade": "catalog",
+    "gather_pages": "catalog",
+    "PlanPages": "all_sizes",
+    "plan_pages": "all_sizes",
+    "photos": "photo_files",
     "make_pages": "catalog",
-    "fault_page": "fault_page",
+    "fault_page": "faults",
     "Finished": "finished",
     "Page": "finished",
     "SideFile": "finished",

@@ -1,54 +1,69 @@
-"""From a catalog as it was read to finished pages."""
+"""From what was made of each plan to the finished pages of a catalog."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, MutableMapping
-from hashlib import sha256
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
 
+from scantling.pages.all_sizes import PlanPages, plan_pages
 from scantling.pages.catalog_page import catalog_page
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
-from scantling.pages.photos import photos
-from scantling.pages.plan_pages import PlanPages, plan_pages
-from scantling.source import Catalog, SourcePlan, sort_diagnostics
+from scantling.pages.photo_files import photos
+from scantling.source import Catalog, Diagnostic, SourceShop, sort_diagnostics
 
-PageMaker = Callable[[Catalog, Choices], Finished]
+PageMaker = Callable[[SourceShop, Choices], Finished]
 """Makes further pages: calculators, for instance."""
 
 PAGE_MAKERS: list[PageMaker] = []
 """Every maker of pages besides those of the plans; a new one is added here."""
 
-Remembered = MutableMapping[str, PlanPages]
-"""Pages of plans by what they were made from, for a preview that builds again and again."""
+
+@dataclass(frozen=True, slots=True)
+class PlanMade:
+    """Everything that was made of one plan."""
+
+    slug: str
+    pages: PlanPages | None
+    """None for a plan that was read with faults."""
+    beside: Finished
+    """Files beside its pages: photos, printed plans."""
+    diagnostics: tuple[Diagnostic, ...]
+    """Of reading the plan."""
 
 
-def make_pages(catalog: Catalog, choices: Choices, remembered: Remembered | None = None) -> Finished:
-    """Return every page of a catalog; what is faulty is left out and told of.
+def make_pages(catalog: Catalog, choices: Choices) -> Finished:
+    """Return every page of a catalog; what is faulty is left out and told of."""
+    return gather_pages(catalog.source_shop, _made(catalog, choices), choices)
+
+
+def _made(catalog: Catalog, choices: Choices) -> Iterable[PlanMade]:
+    for source in catalog.plans:
+        if source.fitter is None:
+            yield PlanMade(source.slug, None, Finished((), ()), source.diagnostics)
+        else:
+            pages, beside = plan_pages(source, choices), photos(source, choices)
+            yield PlanMade(source.slug, pages, beside, source.diagnostics)
+
+
+def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) -> Finished:
+    """Return every page of a catalog, from what was made of its plans.
 
     Args:
-        remembered: pages of an earlier run; those of plans that did not change are taken from it, and it is
-            left holding those of this run.
+        plans: in the order in which the catalog shows them.
     """
-    store: Remembered = {} if remembered is None else remembered
-    made = {_key(source, catalog, choices): source for source in catalog.plans if source.fitter is not None}
-    fresh = {key: store[key] if key in store else plan_pages(source, choices) for key, source in made.items()}
-    store.clear()
-    store.update(fresh)
-    cards = [card for plan in fresh.values() if (card := plan.card) is not None]
+    plans = tuple(plans)
+    cards = [plan.pages.card for plan in plans if plan.pages is not None and plan.pages.card is not None]
     parts = [
-        *(plan.finished for plan in fresh.values()),
-        *(photos(source, choices) for source in made.values()),
-        *(make(catalog, choices) for make in PAGE_MAKERS),
+        *(plan.pages.finished for plan in plans if plan.pages is not None),
+        *(plan.beside for plan in plans),
+        *(make(shop, choices) for make in PAGE_MAKERS),
     ]
+    told = [*shop.diagnostics]
+    told += (one for plan in plans for one in plan.diagnostics)
+    told += (one for part in parts for one in part.diagnostics)
     return Finished(
         pages=(catalog_page(cards, choices), *(page for part in parts for page in part.pages)),
         files=tuple(file for part in parts for file in part.files),
-        diagnostics=sort_diagnostics(
-            (*catalog.diagnostics, *(one for part in parts for one in part.diagnostics))
-        ),
+        diagnostics=sort_diagnostics(told),
     )
-
-
-def _key(source: SourcePlan, catalog: Catalog, choices: Choices) -> str:
-    told = (source.slug, source.document.path, source.document.text, catalog.source_shop.document.text)
-    return sha256("\0".join((*told, repr(choices))).encode()).hexdigest()

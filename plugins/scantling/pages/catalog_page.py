@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from scantling.pages.card import Card, card_of
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Page
 from scantling.pages.front_matter import in_front_matter
@@ -12,9 +11,9 @@ from scantling.pages.html import tag
 from scantling.pages.markdown_words import escape_markdown
 
 
-def catalog_page(cards: Sequence[Card], choices: Choices) -> Page:
-    """Return the page with a card for each plan."""
-    inner = "".join(tag("li", card_of(card), class_="sc-card") for card in cards)
+def catalog_page(cards: Sequence[str], choices: Choices) -> Page:
+    """Return the page with a card for each plan, as HTML."""
+    inner = "".join(tag("li", card, class_="sc-card") for card in cards)
     block = tag("section", tag("ul", inner, class_="sc-cards"), data_search_exclude="true")
     meta = {
         "title": in_front_matter(choices.title),

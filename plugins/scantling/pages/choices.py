@@ -19,3 +19,5 @@ class Choices:
     """A sentence below it, in plain words."""
     display: Display = field(default_factory=Display)
     """How lengths are written."""
+    site_url: str = ""
+    """Where the site is on the web; "" if nowhere. Printed plans lead back to it."""

@@ -25,7 +25,7 @@ def write_folder(finished: Finished, folder: Path, *, site_name: str = "Plans") 
     shutil.copytree(THEME, folder / "overrides", dirs_exist_ok=True)
     if not (docs / "index.md").exists():
         _write(docs / "index.md", _home(finished, site_name))
-    _write(folder / "mkdocs.yml", _settings(site_name))
+    _write(folder / "mkdocs.yml", _settings(finished, site_name))
 
 
 def _write(path: Path, content: str | bytes) -> None:
@@ -38,7 +38,8 @@ def _home(finished: Finished, site_name: str) -> str:
     return "\n".join([f"# {site_name}", "", *links, ""])
 
 
-def _settings(site_name: str) -> str:
+def _settings(finished: Finished, site_name: str) -> str:
+    hidden = sorted({page.path.partition("/")[0] for page in finished.pages if not page.in_nav})
     settings = {
         "site_name": site_name,
         "theme": {
@@ -51,7 +52,7 @@ def _settings(site_name: str) -> str:
         "extra_css": list(STYLES),
         "extra_javascript": list(SCRIPTS),
         "plugins": ["search"],
-        "not_in_nav": "/plans/*/\n",
+        "not_in_nav": "".join(f"/{folder}/*/\n" for folder in hidden),
         "markdown_extensions": [{"toc": {"permalink": False}}],
     }
     return yaml.safe_dump(settings, allow_unicode=True, sort_keys=False)

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from functools import cache
+from html import unescape
 from xml.etree import ElementTree as ET
 
 from markdown import Markdown
@@ -16,12 +17,13 @@ from markdown.extensions import Extension
 from markdown.inlinepatterns import SimpleTagInlineProcessor
 from markdown.treeprocessors import Treeprocessor
 
+from scantling.measure import Display
 from scantling.pages.html import escape
-from scantling.pages.words import CLOSE, OPEN, Words, markdown_of
-from scantling.plan import Plan, Prose
+from scantling.pages.words import CLOSE, OPEN, Words, markdown_of, prose_of
+from scantling.plan import FittedProse, Plan, Prose
 
 _ADDRESS = re.compile(
-    r"(?:https?://|mailto:)[^\s<>\"'`{}]+|#[\w.-]*|(?:\.{0,2}/)*[\w][\w./#?=&%+,;@~-]*", re.IGNORECASE
+    r"(?:https?://|mailto:)[^\s<>\"'`{}]+|#[\w.-]*|(?:/|(?:\.{1,2}/)+)?\w[\w./#?=&%+,;@~-]*", re.IGNORECASE
 )
 _SCHEME = re.compile(r"[a-z][a-z0-9+.-]*:", re.IGNORECASE)
 _PLAIN_SCHEMES = ("http:", "https:", "mailto:")
@@ -120,6 +122,11 @@ def is_plain_address(address: str) -> bool:
 def rendered(texts: Iterable[str]) -> Words:
     """Return some Markdown rendered, by its text."""
     return {text: render(text) for text in texts}
+
+
+def bare(plan_prose: FittedProse, words: Words, display: Display) -> str:
+    """Return prose as bare text without any markup, not escaped."""
+    return unescape(re.sub(r"<[^>]*>", "", prose_of(plan_prose, words, display))).strip()
 
 
 def escape_markdown(words: str) -> str:

@@ -21,6 +21,7 @@ def _dated(title: str, dated: Iterable[FittedErratum], look: Look) -> str:
         tag(
             "div",
             tag("dt", tag("time", escape(note.erratum.day), datetime=note.erratum.day))
+            + " "
             + tag("dd", _text(note, look)),
         )
         for note in dated

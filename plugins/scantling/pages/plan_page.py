@@ -11,9 +11,9 @@ from scantling.pages.fragments import plan_fragments
 from scantling.pages.front_matter import in_front_matter
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
-from scantling.pages.markdown_words import escape_markdown
+from scantling.pages.markdown_words import bare, escape_markdown
 from scantling.plan import Offered
-from scantling.report import Report, plain_text
+from scantling.report import Report
 
 SECTIONS = (
     ("materials", "Materials list"),
@@ -57,7 +57,9 @@ def plan_page(here: AtSize, sizes: Sequence[AtSize], look: Look, folder: str, ma
     ]
     meta: dict[str, object] = {
         "title": in_front_matter(_title(here)),
-        "description": in_front_matter(plain_text(here.report.fitted.summary, look.display) or plan.title),
+        "description": in_front_matter(
+            bare(here.report.fitted.summary, look.words, look.display) or plan.title
+        ),
         "template": "scantling-plan.html",
         "hide": ["navigation"],
     }
@@ -138,7 +140,7 @@ def search_words(report: Report) -> tuple[str, ...]:
     """Return what a reader may look for: title, parts, materials, tags, each once."""
     fitted = report.fitted
     words = [" ".join(fitted.plan.title.split()), *fitted.plan.tags, fitted.plan.room, fitted.plan.skill]
-    words += [part.id for part in fitted.parts]
+    words += [*fitted.plan.tools, *(part.id for part in fitted.parts)]
     words += [line.stock.key for line in report.materials.stocks]
     words += [line.ware.key for line in report.materials.wares]
     return tuple(dict.fromkeys(word for word in words if word))

@@ -32,8 +32,8 @@ def _takes(step: FittedStep, fitted: FittedPlan) -> str:
         ("Needs", ", ".join(_use(use, fitted) for use in step.needs)),
         ("Tools", escape(" · ".join(step.step.tools))),
     ]
-    inner = "".join(tag("div", tag("dt", name) + tag("dd", words)) for name, words in rows if words)
-    return tag("dl", inner, class_="sc-takes") if inner else ""
+    inner = "".join(tag("div", tag("dt", name) + " " + tag("dd", words)) for name, words in rows if words)
+    return tag("dl", inner, class_="sc-takes", data_search_exclude="true") if inner else ""
 
 
 def _use(use: FittedUse, fitted: FittedPlan) -> str:

@@ -48,17 +48,6 @@ def line_of(plan_prose: FittedProse, words: Words, display: Display) -> str:
     return inner if len(inner) == len(html) - 7 and "<p>" not in inner else html
 
 
-def plain_line(plan_prose: FittedProse, words: Words, display: Display) -> str:
-    """Return prose as bare text without any markup, escaped."""
-    return escape(_unescape(re.sub(r"<[^>]*>", "", prose_of(plan_prose, words, display))).strip())
-
-
-def _unescape(html: str) -> str:
-    for letters, sign in (("&lt;", "<"), ("&gt;", ">"), ("&quot;", '"'), ("&#39;", "'"), ("&#123;", "{")):
-        html = html.replace(letters, sign)
-    return html.replace("&#125;", "}").replace("&#96;", "`").replace("&amp;", "&")
-
-
 def _filler(values: list[str]) -> Callable[[re.Match[str]], str]:
     def fill(mark: re.Match[str]) -> str:
         number = int(mark[1])

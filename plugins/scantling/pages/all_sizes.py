@@ -1,0 +1,81 @@
+"""All pages of one plan: at its usual size and at each that it offers, with the files beside them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from scantling.cutting import Memory
+from scantling.fault import Faulty
+from scantling.pages.card import Card, card_of
+from scantling.pages.choices import Choices
+from scantling.pages.csv_file import cut_list_csv
+from scantling.pages.finished import Finished, Page, SideFile
+from scantling.pages.fragments import plan_drawings
+from scantling.pages.look import Look
+from scantling.pages.markdown_words import render_words
+from scantling.pages.plan_page import AtSize, plan_page
+from scantling.plan import USUAL, Fitter, Offered, offered_choices
+from scantling.report import plan_data, report_on
+from scantling.source import Diagnostic, SourcePlan, from_fault
+
+
+@dataclass(frozen=True, slots=True)
+class PlanPages:
+    """What is made of one plan."""
+
+    finished: Finished
+    card: str | None
+    """The plan's card in the catalog; None for a plan that is faulty at one of its sizes."""
+    sizes: tuple[AtSize, ...] = ()
+    """The plan reckoned at each size, the usual one first."""
+
+
+def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = None) -> PlanPages:
+    """Return the pages of a plan that was read without faults.
+
+    Args:
+        memory: where answers of the cutting solver are remembered, if anywhere.
+    """
+    assert source.fitter is not None
+    faults: list[Diagnostic] = []
+    sizes = tuple(_sizes(source, source.fitter, faults, memory))
+    if faults:
+        return PlanPages(Finished((), (), tuple(faults)), None)
+    look = Look(choices.display, render_words(source.fitter.plan))
+    folder = f"{choices.folder}/{source.slug}"
+    pages: list[Page] = []
+    files: list[SideFile] = []
+    for here in sizes:
+        here_look = replace(look, up="../" if here.offered.slug else "")
+        page = plan_page(here, sizes, here_look, folder, source.document.path)
+        pages.append(page)
+        files += _beside(page.path.rpartition("/")[0], here, here_look)
+    card = Card(source.slug, sizes[0].report, replace(look, up=f"{source.slug}/", across=f"{source.slug}/"))
+    return PlanPages(Finished(tuple(pages), tuple(files)), card_of(card), sizes)
+
+
+def _sizes(
+    source: SourcePlan, fitter: Fitter, faults: list[Diagnostic], memory: Memory | None
+) -> Iterator[AtSize]:
+    told: set[tuple[object, ...]] = set()
+    for size in (Offered("", "usual size", USUAL), *offered_choices(fitter.plan)):
+        try:
+            yield AtSize(size, report_on(fitter, size.choice, memory=memory))
+        except Faulty as faulty:
+            where = f", at {size.label}" if size.slug else ""
+            for fault in faulty.faults:
+                if (fault.code, fault.place) not in told:
+                    told.add((fault.code, fault.place))
+                    moved = replace(fault, message=fault.message + where)
+                    faults.append(from_fault(moved, source.document, source.spans))
+
+
+def _beside(folder: str, here: AtSize, look: Look) -> Iterator[SideFile]:
+    yield from (
+        SideFile(f"{folder}/{drawing.file}", drawing.svg) for drawing in plan_drawings(here.report, look)
+    )
+    data = plan_data(here.report, look.display)
+    yield SideFile(f"{folder}/plan.json", json.dumps(data, ensure_ascii=False, indent=1) + "\n")
+    yield SideFile(f"{folder}/cut-list.csv", cut_list_csv(here.report, look.display))

@@ -1,0 +1,73 @@
+"""The same pages as a folder: plain MkDocs with the theme makes the same articles of them."""
+
+from __future__ import annotations
+
+import os
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import yaml
+
+from tests.support.catalogs import BENCH, hostile_plan, write_site
+
+
+def run(site: Path, *command: str) -> subprocess.CompletedProcess:
+    told = {**os.environ, "NO_MKDOCS_2_WARNING": "1"}
+    done = subprocess.run(
+        [sys.executable, "-m", *command], cwd=site, env=told, capture_output=True, text=True, check=False
+    )
+    assert done.returncode == 0, done.stdout + done.stderr
+    return done
+
+
+def article(path: Path) -> str:
+    """Return a page's article."""
+    found = re.search(r"<article.*?</article>", path.read_text("utf-8"), re.DOTALL)
+    assert found, path
+    return found[0]
+
+
+def test_a_folder_builds_to_the_same_articles(tmp_path):
+    """`scantling pages` and the plugin give a reader the same, page for page, file for file."""
+    site = write_site(tmp_path / "site", stool=BENCH, evil=hostile_plan())
+    run(site, "mkdocs", "build", "--strict")
+    run(site, "scantling", "pages", "out")
+    run(site / "out", "mkdocs", "build", "--strict")
+    ours, plain = site / "site", site / "out" / "site"
+    files = [path.relative_to(ours) for path in sorted(ours.rglob("*")) if path.is_file()]
+    made = [path for path in files if path.parts[0] in {"plans", "assets"}]
+
+    assert yaml.safe_load((site / "out" / "mkdocs.yml").read_text())["plugins"] == ["search"]
+    assert len([path for path in made if path.name == "index.html"]) == 6
+    for path in made:
+        if path.suffix == ".html":
+            assert article(ours / path) == article(plain / path), path
+        else:
+            assert (ours / path).read_bytes() == (plain / path).read_bytes(), path
+
+
+def test_every_page_has_front_matter_that_any_host_reads(tmp_path):
+    """Title and description are there, on one line each, whatever the plan says."""
+    site = write_site(tmp_path, stool=BENCH, evil=hostile_plan())
+    run(site, "scantling", "pages", "out")
+    pages = sorted((site / "out" / "docs" / "plans").rglob("index.md"))
+
+    assert len(pages) == 6
+    for path in pages:
+        meta = yaml.safe_load(path.read_text("utf-8").split("---\n")[1])
+
+        assert "\n" not in meta["title"] + meta["description"]
+        assert not set(meta["title"] + meta["description"]) & set('<>"')
+
+
+def test_writing_twice_is_the_same(tmp_path):
+    """A second run into the same folder changes no byte and leaves other files alone."""
+    site = write_site(tmp_path, stool=BENCH)
+    run(site, "scantling", "pages", "out")
+    (site / "out" / "docs" / "index.md").write_text("# Mine\n", "utf-8")
+    before = {path: path.read_bytes() for path in sorted((site / "out").rglob("*")) if path.is_file()}
+    run(site, "scantling", "pages", "out")
+
+    assert before == {path: path.read_bytes() for path in sorted((site / "out").rglob("*")) if path.is_file()}
