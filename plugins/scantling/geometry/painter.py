@@ -107,10 +107,10 @@ def _covers(shadows: list[_Shadow], view: View) -> dict[int, list[int]]:
 
 def _nearer(one: _Shadow, other: _Shadow, view: View) -> int:
     """Return 1 if `one` may cover `other`, -1 the other way round, 0 if neither covers the other."""
-    if _flat_apart(one.outline, other.outline):
-        return 0
     side = dot(divider(one.solid, other.solid), view.toward)
-    return 0 if abs(side) < _LEVEL else (-1 if side > 0 else 1)
+    if abs(side) < _LEVEL or _flat_apart(one.outline, other.outline):
+        return 0
+    return -1 if side > 0 else 1
 
 
 def _flat_apart(one: list[tuple[float, float]], other: list[tuple[float, float]]) -> bool:

@@ -1,0 +1,159 @@
+"""Elevations: the piece straight from the front, the side and above, with dimension lines."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from scantling.drawing.body import Body
+from scantling.drawing.dimension_line import across, upright
+from scantling.drawing.lettering import text_width
+from scantling.drawing.model import Model
+from scantling.drawing.shape import Scene, Shape
+from scantling.drawing.stage import Room, Stage, draw, look, set_stage
+from scantling.geometry import FRONT, SIDE, TOP, View
+from scantling.measure import Length
+
+_LETTER = 11.0
+_LONG = 9 / 20
+"""A part bounds an opening if it is at least so much of the whole piece long."""
+_NEAR = 1 / 3
+"""And if it reaches into this share of the depth that is nearest to the eye."""
+
+Span = tuple[Length, Length]
+
+
+@dataclass(frozen=True, slots=True)
+class Face:
+    """One of the three sides from which a piece is drawn."""
+
+    name: str
+    view: View
+    level: int
+    """The axis that runs to the right on the page."""
+    rise: int
+    """The axis that runs up the page."""
+    near: int
+    """The axis that runs to the eye."""
+    near_high: bool
+    """True if the eye is at its upper end."""
+
+
+FACES = {
+    "front": Face("front", FRONT, 0, 2, 1, near_high=False),
+    "side": Face("right side", SIDE, 1, 2, 0, near_high=True),
+    "top": Face("above", TOP, 0, 1, 2, near_high=True),
+}
+"""The elevations by name."""
+
+
+def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
+    """Return one elevation, `name` being front, side or top."""
+    face = FACES[name]
+    seen = look(model.bodies, face.view)
+    stage, wide, high = set_stage(seen, Room(36, 12, width - 36 - 46, width * 0.95))
+    shapes = draw(seen, stage, model.titles)
+    left, bottom = 36 + (width - 82 - wide) / 2, 12 + high
+    frame = _Frame(model, face, stage, left, left + wide, 12, bottom)
+    chain = frame.level_chain(bottom + 16)
+    shapes += chain
+    low = bottom + (36 if chain else 18)
+    shapes += frame.overall(low)
+    shapes += frame.upright_chain(left + wide + 14)
+    title = f"{model.fitted.plan.title}, from {_from(face)}"
+    return Scene(width, low + 14, tuple(shapes), title, frame.told())
+
+
+def _from(face: Face) -> str:
+    return face.name if face.name == "above" else f"the {face.name}"
+
+
+@dataclass(frozen=True, slots=True)
+class _Frame:
+    model: Model
+    face: Face
+    stage: Stage
+    left: float
+    right: float
+    top: float
+    bottom: float
+
+    def told(self) -> str:
+        """Return what the elevation shows, in words."""
+        width, height = (self._words(self._whole(axis)) for axis in (self.face.level, self.face.rise))
+        return f"The piece seen from {_from(self.face)}: {width} wide and {height} high on the page."
+
+    def overall(self, y: float) -> list[Shape]:
+        """Return the lines of the overall measures."""
+        level, rise = self._whole(self.face.level), self._whole(self.face.rise)
+        return [
+            across(self.left, self.right, y, self._words(level), to=self.bottom),
+            upright(self.top, self.bottom, self.left - 18, self._words(rise), to=self.left),
+        ]
+
+    def level_chain(self, y: float) -> list[Shape]:
+        """Return the lines of the openings between parts that stand, as far as their words fit."""
+        shapes: list[Shape] = []
+        for low, high in self._openings(self.face.level, self.face.rise):
+            x1, x2 = self._across(low), self._across(high)
+            words = self._words((low, high))
+            if text_width(words, _LETTER) + 6 <= x2 - x1:
+                shapes.append(across(x1, x2, y, words, to=self.bottom))
+        return shapes
+
+    def upright_chain(self, x: float) -> list[Shape]:
+        """Return the lines of the openings between parts that lie, as far as their words fit."""
+        shapes: list[Shape] = []
+        for low, high in self._openings(self.face.rise, self.face.level):
+            y1, y2 = self._up(high), self._up(low)
+            words = self._words((low, high))
+            if text_width(words, _LETTER) + 6 <= y2 - y1:
+                shapes.append(upright(y1, y2, x, words, to=self.right))
+            elif y2 - y1 >= _LETTER:
+                shapes.append(upright(y1, y2, x, words, to=self.right, size=9.5))
+        return shapes
+
+    def _words(self, span: Span) -> str:
+        return self.model.display.length(span[1] - span[0])
+
+    def _across(self, value: Length) -> float:
+        return self.left + _number(value - self._whole(self.face.level)[0]) * self.stage.scale
+
+    def _up(self, value: Length) -> float:
+        return self.bottom - _number(value - self._whole(self.face.rise)[0]) * self.stage.scale
+
+    def _whole(self, axis: int) -> Span:
+        placed = [body.placed for body in self.model.bodies]
+        return min(one.low[axis] for one in placed), max(one.high[axis] for one in placed)
+
+    def _openings(self, axis: int, along: int) -> list[Span]:
+        """Return the gaps along one axis between the near parts that are long along the other."""
+        low, high = self._whole(along)
+        spans = [
+            (body.placed.low[axis], body.placed.high[axis])
+            for body in self.model.bodies
+            if (body.high[along] - body.low[along]) >= _LONG * _number(high - low) and self._is_near(body)
+        ]
+        whole = self._whole(axis)
+        return [gap for gap in _gaps(spans) if gap != whole]
+
+    def _is_near(self, body: Body) -> bool:
+        axis = self.face.near
+        low, high = (_number(value) for value in self._whole(axis))
+        reach = (high - low) * _NEAR
+        return body.high[axis] > high - reach if self.face.near_high else body.low[axis] < low + reach
+
+
+def _number(length: Length) -> float:
+    return length.top / length.bottom
+
+
+def _gaps(spans: Sequence[Span]) -> list[Span]:
+    """Return what lies between spans that may overlap, in order."""
+    gaps: list[Span] = []
+    end: Length | None = None
+    for low, high in sorted(spans):
+        if end is not None and low > end:
+            gaps.append((end, low))
+        end = high if end is None or high > end else end
+    return gaps
