@@ -45,7 +45,7 @@ def test_closing_signs_of_a_heading_are_dropped(read):
 
 
 def test_keys_stand_right_under_the_heading(read):
-    """Known keys are read until the first line that is none; a blank line between heading and keys is fine."""
+    """Known keys are read until the first line that is none, a blank line after the heading apart."""
     source = read(
         f"{BOX}## Cut\n\nuses: 1 side\nTools: saw, square\nonly if: side.length > 10 in\ncaution: Mind\n"
         "  the blade.\ncaution: Wear glasses.\npicture: cut.jpg\npicture alt: A saw\n\nuses: no key here\n"

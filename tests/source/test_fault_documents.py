@@ -21,6 +21,7 @@ hardwood:
   rare oak: {thick: 3/4 in, rough: 1 in, width: 6 in, per board foot: , lengths: [8 ft]}
 hardware:
   wood glue: {price: 6.00}
+  tape: {kind: edge banding, long: 25 ft, price: 9.00}
   rare hinge: {price: }
   pocket screw 1 1/4 in: {kind: pocket screw, long: 1 1/4 in, price: 8.40, count: 100}
 """

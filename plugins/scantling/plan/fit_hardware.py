@@ -184,9 +184,13 @@ def _banding(parts: Iterable[FittedPart], shop: Shop, faults: list[Fault]) -> It
         ware = part.part.band_with or next(
             (ware.key for ware in shop.wares.values() if ware.kind == BANDING), ""
         )
-        if ware not in shop.wares:
-            place = part.part.place.at("band with" if part.part.band_with else "band")
-            faults.append(_unknown_ware(ware or BANDING, shop, place))
+        if not ware:
+            help_line = "add one there, with 'kind: edge banding' and 'long:', the length of a roll"
+            message = "the shop file has no edge banding"
+            faults.append(Fault("unknown-ware", message, part.part.place.at("band"), help_line))
+        elif ware not in shop.wares:
+            place = part.part.place.at("band with")
+            faults.append(_unknown_ware(ware, shop, place))
         elif shop.wares[ware].long is None:
             help_line = f"add 'long:', the length of a roll, to '{ware}' in the shop file"
             faults.append(

@@ -168,6 +168,18 @@ def _after_brace_words(where: _Where) -> tuple[str, str, str]:
     )
 
 
+def _question(where: _Where, error: yaml.MarkedYAMLError) -> bool:
+    return where.letter == "?" and "flow" in (error.context or "")
+
+
+def _question_words(_: _Where) -> tuple[str, str, str]:
+    return (
+        "stray-question-mark",
+        "a question mark within braces needs quotes",
+        "put the whole question in quotes",
+    )
+
+
 def _flow(_: _Where, error: yaml.MarkedYAMLError) -> bool:
     return "flow" in (error.context or "") and (
         "',' or" in (error.problem or "") or "stream end" in (error.problem or "")
@@ -218,6 +230,7 @@ _CASES = (
     (_colon, _colon_words),
     (_after_quote, _after_quote_words),
     (_after_brace, _after_brace_words),
+    (_question, _question_words),
     (_flow, _flow_words),
     (_sign, _sign_words),
     (_key, _key_words),
