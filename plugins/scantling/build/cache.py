@@ -116,7 +116,7 @@ def digest(*parts: bytes | str) -> str:
 
 @cache
 def code_digest() -> str:
-    """Return a name for the code and data of the package itself: a changed line makes all entries strangers."""
+    """Return a name for the code and data of the package: a changed line makes all entries strangers."""
     package = Path(__file__).resolve().parent.parent
     files = sorted(
         path

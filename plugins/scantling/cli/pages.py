@@ -9,7 +9,7 @@ from pathlib import Path
 from scantling.cli.catalogs import add_catalog_argument, find_catalog
 from scantling.cli.command import FINE, Command, misused, say, tell
 from scantling.measure import Display
-from scantling.source import exit_status, read_catalog, render_full, summarize
+from scantling.source import exit_status, render_full, summarize
 
 
 def _add_arguments(parser: ArgumentParser) -> None:
@@ -18,16 +18,29 @@ def _add_arguments(parser: ArgumentParser) -> None:
     )
     add_catalog_argument(parser)
     parser.add_argument("--title", default="Plans", help="the name of the site (usually %(default)s)")
+    parser.add_argument("--site-url", default="", help="where the site will be, for links on printed plans")
+    parser.add_argument("--no-paper", dest="paper", action="store_false", help="make no PDFs")
+    parser.add_argument(
+        "--workers", type=int, default=0, help="processes that work side by side (0: one a core)"
+    )
+    parser.add_argument(
+        "--cluster", default="", metavar="tcp://HOST:PORT", help="a dask scheduler that does the work"
+    )
+    parser.add_argument(
+        "--cache", type=Path, metavar="DIR", help="where results are remembered for the next time"
+    )
     parser.add_argument("--units", choices=("in", "mm"), default="in", help="inches (usual) or millimetres")
 
 
 def _run(given: Namespace) -> int:
-    from scantling.pages import Choices, make_pages, write_folder  # noqa: PLC0415 - only this command needs it
+    from scantling.build import How, build_catalog  # noqa: PLC0415 - only this command needs it
+    from scantling.pages import Choices, write_folder  # noqa: PLC0415 - likewise
 
     if given.folder.exists() and not given.folder.is_dir():
         raise misused(f"{given.folder} is a file", "name a folder")
-    catalog = read_catalog(find_catalog(given.plans), root=Path())
-    finished = make_pages(catalog, Choices(display=Display(given.units)))
+    choices = Choices(display=Display(given.units), site_url=given.site_url)
+    how = How(choices, given.paper, given.workers, given.cluster, given.cache)
+    finished = build_catalog(find_catalog(given.plans), how).finished
     status = exit_status(finished.diagnostics)
     if finished.diagnostics:
         tell(render_full(finished.diagnostics, colour=sys.stderr.isatty()))

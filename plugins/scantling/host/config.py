@@ -25,3 +25,13 @@ class ScantlingConfig(base.Config):  # type: ignore[no-untyped-call]
     """The finest fraction of an inch that is shown."""
     style = c.Type(bool, default=True)
     """Whether pages get the notebook look; without it they take the theme's."""
+    paper = c.Type(bool, default=True)
+    """Whether a build makes printable PDFs; a preview never does."""
+    keep_prices = c.Type(bool, default=True)
+    """Whether a build keeps its prices in the folder of plans, for the report after the next change."""
+    cache = c.Type(str, default=".cache/scantling")
+    """The folder, beside `mkdocs.yml`, where results are remembered; empty to remember none."""
+    workers = c.Type(int, default=0)
+    """Processes that make plans side by side; 0 for one a core."""
+    cluster = c.Type(str, default="")
+    """Address of a dask scheduler that makes plans instead, `tcp://host:port`."""

@@ -11,12 +11,14 @@ from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin, get_plugin_logger
 from mkdocs.structure.files import File, Files, InclusionLevel
 
+from scantling.build import Built, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
 from scantling.host.look import wear_look
 from scantling.measure import Display
-from scantling.pages import Choices, Finished, Page, fault_page, make_pages, with_front_matter
-from scantling.source import Diagnostic, read_catalog, render_full
+from scantling.pages import Choices, Finished, Page, fault_page, with_front_matter
+from scantling.report import price_record
+from scantling.source import Diagnostic, read_price_file, render_full, write_price_file
 
 log = get_plugin_logger("scantling")
 
@@ -27,6 +29,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
     def __init__(self) -> None:
         self.is_serving = False
         self.finished: Finished | None = None
+        self.built: Built | None = None
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether a person is watching, who wants to see faults and not lose the preview."""
@@ -44,9 +47,10 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.finished = None
         if not self.config.enabled:
             return
-        folder = self._folder(config)
-        catalog = read_catalog(folder)
-        finished = make_pages(catalog, self._choices())
+        self.built = build_catalog(self._folder(config), self._how(config))
+        finished = self.built.finished
+        for entry in self.built.damaged:
+            log.info("a remembered result was damaged and was made again: %s", entry)
         if finished.faults and not self.is_serving:
             raise PluginError(_told(finished.faults))
         self._warn(finished)
@@ -77,12 +81,33 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         return server
 
     def _folder(self, config: MkDocsConfig) -> Path:
-        root = Path(config.config_file_path).parent if config.config_file_path else Path.cwd()
-        return root / self.config.plans
+        return self._root(config) / self.config.plans
 
-    def _choices(self) -> Choices:
+    def _root(self, config: MkDocsConfig) -> Path:
+        return Path(config.config_file_path).parent if config.config_file_path else Path.cwd()
+
+    def on_post_build(self, *, config: MkDocsConfig) -> None:
+        """Keep the prices of the site that was just built, for the report after the next change."""
+        built = self.built
+        if self.is_serving or not self.config.keep_prices or built is None or built.shop is None:
+            return
+        folder = self._folder(config)
+        write_price_file(folder, price_record(built.shop, built.costs, read_price_file(folder)))
+
+    def _how(self, config: MkDocsConfig) -> How:
+        cache = self._root(config) / self.config.cache if self.config.cache else None
+        return How(
+            choices=self._choices(config),
+            with_paper=self.config.paper and not self.is_serving,
+            workers=self.config.workers,
+            cluster=self.config.cluster,
+            cache=cache,
+        )
+
+    def _choices(self, config: MkDocsConfig) -> Choices:
         usual = Choices()
         return Choices(
+            site_url=config.site_url or "",
             folder=Path(self.config.plans).name,
             title=self.config.title,
             intro=self.config.intro or usual.intro,

@@ -4,7 +4,15 @@ from scantling.report.cost_by_size import CostChart, CostPoint, cost_by_size, ma
 from scantling.report.data import plan_data
 from scantling.report.materials import SHELVES, MaterialsList, StockLine, WareLine, list_materials
 from scantling.report.price_change import PlanChange, PriceChange, PriceReport, compare, price_words
-from scantling.report.price_record import PlanCost, Price, PriceRecord, plan_cost, prices_of, record_prices
+from scantling.report.price_record import (
+    PlanCost,
+    Price,
+    PriceRecord,
+    plan_cost,
+    price_record,
+    prices_of,
+    record_prices,
+)
 from scantling.report.report import Report, make_report, report_on
 from scantling.report.totals import Totals, total, yield_of
 from scantling.report.trace import Origin, trace
@@ -51,6 +59,7 @@ __all__ = [
     "plain_text",
     "plan_cost",
     "plan_data",
+    "price_record",
     "price_words",
     "prices_of",
     "record_prices",

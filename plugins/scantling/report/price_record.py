@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from scantling.measure import Money
@@ -98,10 +98,15 @@ def plan_cost(report: Report) -> PlanCost:
 
 
 def record_prices(shop: Shop, reports: Iterable[Report], last: PriceRecord | None) -> PriceRecord:
+    """Return the record of a shop's prices now, from every plan at its usual size."""
+    return price_record(shop, {report.fitted.plan.slug: plan_cost(report) for report in reports}, last)
+
+
+def price_record(shop: Shop, plans: Mapping[str, PlanCost], last: PriceRecord | None) -> PriceRecord:
     """Return the record of a shop's prices now.
 
     Args:
-        reports: every plan at its usual size.
+        plans: what each plan costs at its usual size, by its name.
         last: the record before; a price that is the same keeps the day since which it has been that.
     """
     day = shop.prices_of
@@ -111,11 +116,8 @@ def record_prices(shop: Shop, reports: Iterable[Report], last: PriceRecord | Non
         name: Price(money, written[name] or _since(name, money, day, last))
         for name, money in prices_of(shop).items()
     }
-    plans = {report.fitted.plan.slug: plan_cost(report) for report in reports}
     made = PriceRecord(day, shop.currency, prices, plans, last.history if last else {})
-    return PriceRecord(
-        day, shop.currency, prices, plans, {**made.history, day: made.total} if day else made.history
-    )
+    return replace(made, history={**made.history, day: made.total}) if day else made
 
 
 def _since(name: str, money: Money, day: str, last: PriceRecord | None) -> str:

@@ -1,0 +1,95 @@
+"""From a folder of plans to everything that is published, doing only what must be done."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from scantling.build.cache import Cache
+from scantling.build.entries import keep, recall
+from scantling.build.job import Job, finish
+from scantling.build.workers import do_all
+from scantling.pages import Choices, Finished, gather_pages
+from scantling.report import PlanCost
+from scantling.shop import Shop
+from scantling.source import PLAN_FILE, SHOP_FILE, load_shop
+
+PICTURES = {".jpg", ".jpeg", ".png", ".webp", ".avif", ".gif"}
+
+
+@dataclass(frozen=True, slots=True)
+class How:
+    """How a catalog is built."""
+
+    choices: Choices
+    with_paper: bool = True
+    """Whether PDFs are made."""
+    workers: int = 0
+    cluster: str = ""
+    cache: Path | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Built:
+    """A built catalog, and what it took."""
+
+    finished: Finished
+    made: tuple[str, ...]
+    """Plans that had to be made; the others were found as they were."""
+    damaged: tuple[str, ...]
+    """Entries of the cache that were not whole and were made again."""
+    costs: Mapping[str, PlanCost]
+    """What each plan costs at its usual size, by its name."""
+    shop: Shop | None
+    """None where a fault keeps the catalog from being published."""
+
+
+def build_catalog(folder: Path, how: How) -> Built:
+    """Return everything that a catalog publishes.
+
+    Args:
+        folder: the folder with the shop file and a folder for each plan.
+    """
+    cache = Cache(how.cache)
+    shop = load_shop(folder / SHOP_FILE, root=folder.resolve().parent)
+    jobs = list(_jobs(folder, how))
+    found = {job.slug: recall(cache, job, shop) for job in jobs}
+    missing = [job for job in jobs if found[job.slug] is None]
+    fresh = do_all(finish, missing, workers=how.workers, cluster=how.cluster)
+    for job, made in zip(missing, fresh, strict=True):
+        found[job.slug] = made
+        keep(cache, job, shop, made)
+    all_made = [one for job in jobs if (one := found[job.slug]) is not None]
+    finished = gather_pages(shop, [made.plan for made in all_made], how.choices)
+    costs = {made.plan.slug: made.cost for made in all_made if made.cost is not None}
+    return Built(
+        finished=finished,
+        made=tuple(job.slug for job in missing),
+        damaged=tuple(cache.damaged),
+        costs=costs,
+        shop=shop.shop if not finished.faults else None,
+    )
+
+
+def _jobs(folder: Path, how: How) -> Iterator[Job]:
+    """Yield a job for each plan, in the order of their names."""
+    shop = (folder / SHOP_FILE).read_bytes() if (folder / SHOP_FILE).is_file() else b""
+    for path in sorted(folder.glob(f"*/{PLAN_FILE}"), key=lambda path: path.parent.name):
+        if path.parent.name.startswith("."):
+            continue
+        pictures = {
+            picture.name: picture.read_bytes()
+            for picture in sorted(path.parent.iterdir())
+            if picture.suffix.lower() in PICTURES and picture.is_file()
+        }
+        yield Job(
+            slug=path.parent.name,
+            plan=path.read_bytes(),
+            shop=shop,
+            pictures=pictures,
+            choices=how.choices,
+            folder=folder.resolve().name,
+            with_paper=how.with_paper,
+            cache=None if how.cluster else how.cache,
+        )

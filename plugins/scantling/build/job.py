@@ -1,0 +1,85 @@
+"""Everything that is made of one plan, as work that any process can do: it takes bytes and gives bytes."""
+
+from __future__ import annotations
+
+import tempfile
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from pathlib import Path
+
+from scantling.build.cache import Cache
+from scantling.build.papers import print_plan
+from scantling.build.remembered import DiskMemory
+from scantling.pages import Choices, Finished, PlanMade, photos, plan_pages
+from scantling.report import PlanCost, plan_cost
+from scantling.source import PLAN_FILE, SHOP_FILE, SourcePlan, SourceShop, load_plan, load_shop
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One plan to be finished."""
+
+    slug: str
+    plan: bytes
+    shop: bytes
+    pictures: Mapping[str, bytes]
+    """Picture files beside the plan, by name."""
+    choices: Choices
+    folder: str
+    """The folder of plans as shown to the author: `plans`."""
+    with_paper: bool
+    cache: Path | None
+    """Where the solver's answers and PDFs are remembered; None on another machine."""
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """What became of one plan."""
+
+    plan: PlanMade
+    cost: PlanCost | None
+    """At the usual size; None for a plan with faults."""
+    wares: tuple[str, ...]
+    """Articles whose price the plan depends on."""
+
+
+def finish(job: Job) -> Made:
+    """Return everything that is made of one plan."""
+    with tempfile.TemporaryDirectory(prefix="scantling-") as aside:
+        return _finish(job, _read(job, Path(aside)), Cache(job.cache))
+
+
+def _read(job: Job, aside: Path) -> SourcePlan:
+    """Write the job's files aside and read them as the author's, with the author's paths in messages."""
+    home = aside / job.folder / job.slug
+    home.mkdir(parents=True)
+    (home / PLAN_FILE).write_bytes(job.plan)
+    for name, content in job.pictures.items():
+        (home / name).write_bytes(content)
+    shop = _shop(job.folder, job.shop)
+    return load_plan(home / PLAN_FILE, shop.shop, root=aside)
+
+
+@lru_cache(maxsize=4)
+def _shop(folder: str, content: bytes) -> SourceShop:
+    """Return the shop file, read once a process."""
+    with tempfile.TemporaryDirectory(prefix="scantling-") as aside:
+        path = Path(aside) / folder / SHOP_FILE
+        path.parent.mkdir(parents=True)
+        path.write_bytes(content)
+        return load_shop(path, root=Path(aside))
+
+
+def _finish(job: Job, plan: SourcePlan, cache: Cache) -> Made:
+    if plan.fitter is None:
+        return Made(PlanMade(job.slug, None, Finished((), ()), plan.diagnostics), None, ())
+    pages = plan_pages(plan, job.choices, memory=DiskMemory(cache))
+    beside = photos(plan, job.choices)
+    if job.with_paper:
+        papers = tuple(print_plan(pages, plan, job.choices, job.pictures, cache))
+        beside = replace(beside, files=(*beside.files, *papers))
+    reports = [size.report for size in pages.sizes]
+    wares = {line.ware.key for report in reports for line in report.materials.wares}
+    made = PlanMade(job.slug, replace(pages, sizes=()), beside, plan.diagnostics)
+    return Made(made, plan_cost(reports[0]) if reports else None, tuple(sorted(wares)))
