@@ -11,7 +11,7 @@ from scantling.cutting.family import Family
 from scantling.cutting.layout import Layout
 from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.rebuild import Rebuilder
-from scantling.cutting.relaxation import Relaxation
+from scantling.cutting.relaxation import Relaxation, Unfinished
 from scantling.cutting.sections import laid_out
 from scantling.cutting.steps import Chance, Steps
 
@@ -20,10 +20,10 @@ class Diver:
     """The search for whole patterns."""
 
     def __init__(
-        self, family: Family, steps: Steps, chance: Chance, rounds: int, known: dict
+        self, family: Family, steps: Steps, chance: Chance, rounds: int, known: dict, until: int
     ) -> None:
         self.family, self.steps, self.chance, self.rounds = family, steps, chance, rounds
-        self.known = known
+        self.known, self.until = known, until
         self.areas = [kind.length * kind.width for kind in family.kinds]
 
     def dive(self, amounts: Sequence[int], width: int, first: Relaxation | None = None) -> list[Layout] | None:
@@ -39,15 +39,10 @@ class Diver:
         if not any(counts):
             return self._finish(counts, amounts, done, 1)
         boards = sum(amounts)
-        if boards == 0 or self.steps.left == 0:
+        if boards == 0 or self.steps.done > self.until:
             return None
         if relaxation is None:
-            state = tuple(counts), tuple(amounts)
-            if state not in self.known:
-                relaxation = Relaxation(PanelPatterns(self.family, self.steps, counts), self.steps)
-                relaxation.learn(parent)
-                self.known[state] = relaxation if relaxation.of_list(amounts) is None else None
-            relaxation = self.known[state]
+            relaxation = self._relaxation(counts, amounts, parent)
             if relaxation is None:
                 return None
         if boards == 1:
@@ -60,6 +55,22 @@ class Diver:
             if found is not None:
                 return found
         return None
+
+    def _relaxation(self, counts: list[int], amounts: list[int], parent: Relaxation | None) -> Relaxation | None:
+        """Return the programme for what is left, or None where it cannot be done or was not finished."""
+        state = tuple(counts), tuple(amounts)
+        if state not in self.known:
+            relaxation = Relaxation(PanelPatterns(self.family, self.steps, counts), self.steps)
+            relaxation.learn(parent)
+            self.known[state] = relaxation, False
+        relaxation, finished = self.known[state]
+        if not finished:
+            try:
+                possible = relaxation.of_list(amounts, until=self.until) is None
+            except Unfinished:
+                return None
+            self.known[state] = (relaxation if possible else None), True
+        return self.known[state][0]
 
     def _candidates(self, relaxation: Relaxation, counts: list[int]) -> list[tuple[int, tuple]]:
         """Return the patterns in use, those that use their board best first."""

@@ -11,13 +11,17 @@ from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need
 from scantling.cutting.rebuild import Rebuilder
-from scantling.cutting.relaxation import Relaxation
+from scantling.cutting.relaxation import Relaxation, Unfinished
 from scantling.cutting.search import Amounts, Verdict
 from scantling.cutting.steps import Chance, Steps
 
 
 ROUNDS = (40, 300, 600, 1200, 2400)
 """How many rounds of rebuilding are tried at each effort."""
+
+
+LEAVE = 100_000
+"""How many steps a linear programme or a dive may take at the first effort."""
 
 
 class PanelCutter:
@@ -56,7 +60,11 @@ class PanelCutter:
                     self.needs.append(need)
                     return True
         if effort >= 1 and self.relaxation is not None and amounts not in self.bases:
-            need = self.relaxation.of_list(amounts)
+            until = min(self.steps.most, self.steps.done + LEAVE * effort * effort)
+            try:
+                need = self.relaxation.of_list(amounts, until=until)
+            except Unfinished:
+                return False
             if need is not None:
                 self.needs.append(need)
                 return True
@@ -67,9 +75,10 @@ class PanelCutter:
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
         search = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1))
         found = search.run(ROUNDS[min(effort, len(ROUNDS) - 1)])
-        if found is None and effort >= 1 and self.relaxation is not None:
+        if found is None and effort >= 1 and self.relaxation is not None and amounts in self.bases:
             self.relaxation.bases = self.bases[amounts]
-            diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known)
+            until = min(self.steps.most, self.steps.done + LEAVE * effort * effort)
+            diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known, until)
             found = diver.dive(amounts, 1 + effort, self.relaxation)
         return Verdict.UNDECIDED if found is None else found
 

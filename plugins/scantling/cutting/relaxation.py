@@ -38,6 +38,10 @@ class _Excluded(Exception):
         self.worths = worths
 
 
+class Unfinished(Exception):
+    """There was no leave to finish; what was found is kept for another time."""
+
+
 class Relaxation:
     """Keeps the columns found, so that one programme helps the next."""
 
@@ -45,6 +49,7 @@ class Relaxation:
         self.patterns, self.steps = patterns, steps
         self.pool: dict[tuple[int, tuple[int, ...]], object] = {}
         self.bases: list[Column] = []
+        self.until = 1 << 62
 
     def learn(self, other: Relaxation | None) -> None:
         """Take over the columns of another programme, as far as their pieces are still wanted."""
@@ -69,6 +74,7 @@ class Relaxation:
     def of_prices(self, rounds: int = 300) -> Need:
         """Return the need that the least cost of fractions of boards proves."""
         patterns = self.patterns
+        self.until = 1 << 62
         limits = [most if limited else None for most, limited in zip(patterns.most, patterns.limited)]
         top = float(2 * max(patterns.prices) + 1)
         mixture = Mixture(patterns.counts, limits, [top] * len(patterns.counts))
@@ -76,9 +82,14 @@ class Relaxation:
         self.bases = self._basis(mixture)
         return self.need(whole(shadow))
 
-    def of_list(self, amounts: Sequence[int], rounds: int = 300) -> Need | None:
-        """Return a need that excludes the list, or None where fractions of patterns can use it."""
+    def of_list(self, amounts: Sequence[int], rounds: int = 300, until: int = 1 << 62) -> Need | None:
+        """Return a need that excludes the list, or None where fractions of patterns can use it.
+
+        Raises:
+            Unfinished: when the steps have reached `until`.
+        """
         patterns = self.patterns
+        self.until = until
         top = max(patterns.sizes)
         mixture = Mixture(patterns.counts, list(amounts), [size / top for size in patterns.sizes])
         sorts = [j for j, amount in enumerate(amounts) if amount]
@@ -108,6 +119,8 @@ class Relaxation:
         pool = [(prices[j], j, counts) for j, counts in self.pool if j in sorts]
 
         def find(shadow: list[float]) -> list[Column]:
+            if self.steps.done > self.until:
+                raise Unfinished
             worths = [max(0.0, price) for price in shadow[:size]]
             targets = [prices[j] - (shadow[mixture.row_of[j]] if j in mixture.row_of else 0.0) + 1e-6 for j in sorts]
             self.steps.done += 5 * size + len(pool) // 2 * 3
