@@ -114,11 +114,14 @@ class Search:
         effort = 1
         while self.undecided and self.steps.left > 0:
             waiting = [a for a in self.undecided if self.cost(a) < self.top]
+            waiting.sort(key=lambda a: -self._ease(a))
             self.undecided = []
             for place, amounts in enumerate(waiting):
                 if self.steps.left == 0:
                     self.undecided += waiting[place:]
                     break
+                if self.cost(amounts) >= self.top:
+                    continue
                 if self.begun.get(amounts, 1) > effort:
                     self.undecided.append(amounts)
                     continue
@@ -127,11 +130,14 @@ class Search:
                 found = self.cutter.fill(amounts, effort)
                 if isinstance(found, list):
                     self._keep(found)
-                    break
                 if found is Verdict.UNDECIDED:
                     self.undecided.append(amounts)
             effort += 1
         self.undecided = [a for a in self.undecided if self.cost(a) < self.top]
+
+    def _ease(self, amounts: Amounts) -> float:
+        """Return by what share a list satisfies the need that it satisfies least."""
+        return min([need.slack(amounts) / need.total for need in self.cutter.needs if need.total])
 
     def _excluded(self, amounts: Amounts, effort: int) -> bool:
         return any([need.slack(amounts) < 0 for need in self.cutter.needs]) or self.cutter.excluded(amounts, effort)
