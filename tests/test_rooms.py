@@ -28,7 +28,7 @@ ENGINE = (
     "checks",
 )
 """The engine's rooms from the lowest up: a room may import only what stands before it."""
-ROOMS = (*ENGINE, "source", "pages", "paper", "host", "cli")
+ROOMS = (*ENGINE, "source", "pages", "paper", "build", "host", "cli")
 
 NO_FLOATS = ("fault", "measure", "formula", "form", "shop", "plan")
 """Rooms in which a size is exact from end to end."""
