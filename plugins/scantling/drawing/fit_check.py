@@ -1,0 +1,181 @@
+"""Whether the parts of a placed plan go together: no clashes, joins that meet, sizes that hold.
+
+Each function answers with faults placed in the plan; an empty list means that all is well.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from scantling.drawing.body import Body
+from scantling.fault import Fault, Place
+from scantling.geometry import parting
+from scantling.measure import Display, Length
+from scantling.plan import FittedJoin, FittedPlan
+
+LET_IN = ("dado", "groove", "rabbet", "half-lap")
+"""Joins in which one part stands in the other."""
+_SLACK = 1 / 128
+"""Less than this is rounding, not a clash."""
+_REACH = 1 / 16
+"""Parts that are no farther apart than this meet; a brace or a panel is cut so much short on purpose."""
+_BLIND = ("groove", "dado", "rabbet", "shelf pin holes")
+_AXES = ("width", "depth", "height")
+_SHOWN = Display(denominator=64)
+
+Pair = tuple[str, str]
+
+
+def find_clashes(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
+    """Return a fault for each two kinds of part of which some stand in each other.
+
+    Parts that a join lets into each other may do so by the join's depth.
+    """
+    allowed = _let_in(fitted)
+    worst: dict[Pair, float] = {}
+    for one, other, depth in clashing(bodies):
+        pair = _pair(one.part.id, other.part.id)
+        worst[pair] = max(depth, worst.get(pair, 0.0))
+    found = []
+    for pair, depth in worst.items():
+        join = allowed.get(pair)
+        if join is None:
+            found.append(_clash(fitted, pair, depth))
+        elif join.depth is not None and depth > join.depth.top / join.depth.bottom + _SLACK:
+            found.append(_too_deep(join, depth))
+    return found
+
+
+def clashing(bodies: Sequence[Body]) -> Iterator[tuple[Body, Body, float]]:
+    """Yield each two bodies that stand in each other, and how deep in inches."""
+    order = sorted(bodies, key=lambda body: body.low[0])
+    for place, one in enumerate(order):
+        for other in order[place + 1 :]:
+            if other.low[0] >= one.high[0] - _SLACK:
+                break
+            depth = _depth(one, other)
+            if depth > _SLACK:
+                yield one, other, depth
+
+
+def _depth(one: Body, other: Body) -> float:
+    """Return how deep two bodies stand in each other, at most 0 if they do not."""
+    if any(min(one.high[i], other.high[i]) - max(one.low[i], other.low[i]) <= _SLACK for i in (1, 2)):
+        return 0.0
+    return max((-parting(a, b)[0] for a in one.solids for b in other.solids), default=0.0)
+
+
+def _pair(one: str, other: str) -> Pair:
+    return (one, other) if one <= other else (other, one)
+
+
+def _let_in(fitted: FittedPlan) -> dict[Pair, FittedJoin]:
+    joins = [join for join in fitted.joins if join.join.how in LET_IN]
+    return {_pair(join.join.first, join.join.second): join for join in reversed(joins)}
+
+
+def _clash(fitted: FittedPlan, pair: Pair, depth: float) -> Fault:
+    one = fitted.part(pair[0])
+    place = one.part.placement[0].place if one and one.part.placement else Place(("parts", pair[0]))
+    words = "two of '{0}' stand" if pair[0] == pair[1] else "'{0}' and '{1}' stand"
+    message = f"{words.format(*pair)} in each other, {_shown(depth)} deep"
+    joined = f"{pair[0]} to {pair[1]}"
+    help_line = f"move one of them, or let it in with 'join: {joined}, with: dado, depth: {_shown(depth)}'"
+    return Fault("parts-clash", message, place, help_line)
+
+
+def _too_deep(join: FittedJoin, depth: float) -> Fault:
+    declared = _SHOWN.length(join.depth) if join.depth is not None else "nothing"
+    pair = f"'{join.join.first}' and '{join.join.second}'"
+    message = f"{pair} stand {_shown(depth)} deep in each other, but their {join.join.how} is {declared} deep"
+    help_line = f"move one of them, or write 'depth: {_shown(depth)}'"
+    return Fault("let-in-too-deep", message, join.join.place, help_line)
+
+
+def _shown(inches: float) -> str:
+    return _SHOWN.length(Length(Fraction(round(inches * 64), 64)))
+
+
+def find_gaps(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
+    """Return a fault for each declared join whose parts meet in fewer places than it has joints."""
+    by_part: dict[str, list[Body]] = {}
+    for body in bodies:
+        by_part.setdefault(body.part.id, []).append(body)
+    found = []
+    for join in fitted.joins:
+        one, other = by_part.get(join.join.first), by_part.get(join.join.second)
+        if one is None or other is None or join.joints == 0:
+            continue
+        meetings = sum(meet(a, b) for a in one for b in other if a is not b)
+        if join.join.first == join.join.second:
+            meetings //= 2
+        if meetings < min(join.joints, len(one) * len(other)):
+            found.append(_gap(join, meetings))
+    return found
+
+
+def _gap(join: FittedJoin, meetings: int) -> Fault:
+    names = f"'{join.join.first}' and '{join.join.second}'"
+    message = f"{names} are joined, but do not meet anywhere"
+    if meetings:
+        places = "1 place" if meetings == 1 else f"{meetings} places"
+        message = f"{names} have {join.joints} joints, but meet in {places}"
+    return Fault("join-apart", message, join.join.place, "see where they are placed, or mend the join")
+
+
+def meet(one: Body, other: Body) -> bool:
+    """Return whether two bodies touch over some area, or stand in each other."""
+    overlaps = [min(one.high[i], other.high[i]) - max(one.low[i], other.low[i]) for i in range(3)]
+    if min(overlaps) < -_REACH or sum(overlap <= _REACH for overlap in overlaps) > 1:
+        return False
+    return any(parting(a, b)[0] <= _REACH for a in one.solids for b in other.solids)
+
+
+def find_wrong_size(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
+    """Return a fault for each named overall size that is not what the placed parts come to."""
+    if not bodies:
+        return []
+    found = []
+    named = fitted.overall()
+    for axis, name in enumerate(_AXES):
+        low = min(body.placed.low[axis] for body in bodies)
+        high = max(body.placed.high[axis] for body in bodies)
+        want = named.get(name)
+        if want is None or _near(high - low, want):
+            continue
+        known = fitted.plan.overall.get(name, name)
+        section = "sizes" if known in fitted.plan.sizes else "lengths"
+        come_to, named_size = _SHOWN.length(high - low), _SHOWN.length(want)
+        message = f"the placed parts are {come_to} in {name}, but '{known}' is {named_size}"
+        help_line = f"mend the places, or name what gives the {name} under 'overall:'"
+        found.append(Fault("overall-size", message, Place((section, known)), help_line))
+    return found
+
+
+def _near(one: Length, other: Length) -> bool:
+    off = abs(one - other)
+    return off.top / off.bottom <= _REACH
+
+
+def find_broken_through(fitted: FittedPlan) -> list[Fault]:
+    """Return a fault for each hole, groove or dado that is as deep as its part is thick."""
+    found = []
+    for part in fitted.parts:
+        for work in part.work:
+            if work.work.kind not in _BLIND or work.depth is None or work.depth < part.thick:
+                continue
+            deep, thick = _SHOWN.length(work.depth), _SHOWN.length(part.thick)
+            message = f"'{part.id}' is {thick} thick; a {work.work.kind} {deep} deep goes through it"
+            found.append(Fault("breaks-through", message, work.work.place.at("depth"), "make it less deep"))
+    return found
+
+
+def check_fit(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
+    """Return every fault of a placed plan at one size."""
+    return [
+        *find_clashes(fitted, bodies),
+        *find_gaps(fitted, bodies),
+        *find_wrong_size(fitted, bodies),
+        *find_broken_through(fitted),
+    ]
