@@ -18,6 +18,8 @@ from typing import Any
 from scantling import plan, shop
 from scantling.form import Form, describe, schema
 from scantling.formula import FUNCTIONS
+from tools.reference_commands import commands_part
+from tools.reference_faults import faults_part
 
 DOCS = Path(__file__).resolve().parent.parent / "docs"
 IN_BODY = {"intro", "steps"}
@@ -159,6 +161,8 @@ _TABLES: dict[str, Callable[[], str]] = {
     "functions": functions_table,
     "woods": woods_table,
     "pocket screws": pocket_table,
+    "commands": commands_part,
+    "faults": faults_part,
 }
 
 if __name__ == "__main__":
