@@ -94,5 +94,5 @@ def plan_text(title: str, stock: str) -> str:
         stock: a board of the shop file.
     """
     quoted = json.dumps(title, ensure_ascii=False)
-    plain = title.replace(" ", "").replace("-", "").isalnum()
+    plain = title.replace(" ", "").isalnum()
     return _PLAN.replace("TITLE", title if plain else quoted).replace("STOCK", stock)
