@@ -214,7 +214,10 @@ PART: Form[Entry] = Form(
             "the narrowest that will still do, where the kerf eats into the last strip",
         ),
         Field(
-            "grain", Choice(("length", "width", "any")), "which side runs along the grain", default="length"
+            "grain",
+            Choice(("length", "width", "any")),
+            "which side runs along the grain; left out: length",
+            default="",
         ),
         Field("band", EdgesKind(), "edges that are banded", default=()),
         Field("band with", Text(), "the banding, an article of the shop file", default=""),

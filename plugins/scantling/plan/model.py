@@ -168,6 +168,8 @@ class Part:
     accepts: Mapping[str, str]
     """Checks that are silenced here, with the reason."""
     place: Place
+    is_grain_said: bool = False
+    """True if the author wrote which way the grain runs."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,7 +20,7 @@ _SAME_IN_PLAN = (
     *("tools", "photo", "lengths", "errata", "notes", "overall"),
 )
 _SAME_IN_PART = (
-    *("length", "width", "thick", "only_if", "longer", "wider", "cut_to_fit", "least_width", "grain", "ends"),
+    *("length", "width", "thick", "only_if", "longer", "wider", "cut_to_fit", "least_width", "ends"),
     *("work", "note", "band_with"),
 )
 _JOIN = re.compile(r"(?P<first>\S.*?)\s+to\s+(?P<second>.*\S)", re.DOTALL)
@@ -118,6 +118,8 @@ def _part(name: str, letter: str, entry: Entry, faults: list[Fault]) -> Part:
         source=Source(stocks, entry["from_offcut_of"]),
         count=entry["count"] or _ONE,
         glue_up=entry["glued_up"],
+        grain=entry["grain"] or "length",
+        is_grain_said=bool(entry["grain"]),
         bands=entry["band"],
         placement=entry["place"],
         accepts=entry["accept"],
