@@ -124,3 +124,13 @@ def test_cost_by_size_steps_up_with_the_boards():
     costs = {point.value: point.cost for point in chart.points}
     for spot in chart.sweet_spots:
         assert costs[spot.value + Length(1)] > spot.cost
+
+
+def test_a_record_remembers_what_was_before_the_last_change():
+    """The state before a change is kept until the next change, however often the catalog is built."""
+    changed = record(shop_with("2026-10-01", glue="7.00"), FIRST)
+    built_again = record(shop_with("2026-10-01", glue="7.00"), changed)
+
+    assert changed.before.prices == FIRST.prices
+    assert built_again.before == changed.before
+    assert changed.before.before is None

@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from scantling.build.cache import Cache
 from scantling.build.entries import keep, recall
 from scantling.build.job import Job, finish
 from scantling.build.workers import do_all
-from scantling.pages import Choices, Finished, gather_pages
-from scantling.report import PlanCost
-from scantling.shop import Shop
-from scantling.source import PLAN_FILE, SHOP_FILE, load_shop
+from scantling.pages import Choices, Finished, gather_pages, prices_page
+from scantling.report import PriceRecord, price_record
+from scantling.source import PLAN_FILE, SHOP_FILE, load_shop, read_price_file
 
 PICTURES = {".jpg", ".jpeg", ".png", ".webp", ".avif", ".gif"}
 
@@ -39,10 +38,8 @@ class Built:
     """Plans that had to be made; the others were found as they were."""
     damaged: tuple[str, ...]
     """Entries of the cache that were not whole and were made again."""
-    costs: Mapping[str, PlanCost]
-    """What each plan costs at its usual size, by its name."""
-    shop: Shop | None
-    """None where a fault keeps the catalog from being published."""
+    prices: PriceRecord | None
+    """Prices and costs as they are now; None where a fault keeps the catalog from being published."""
 
 
 def build_catalog(folder: Path, how: How) -> Built:
@@ -62,14 +59,15 @@ def build_catalog(folder: Path, how: How) -> Built:
         keep(cache, job, shop, made)
     all_made = [one for job in jobs if (one := found[job.slug]) is not None]
     finished = gather_pages(shop, [made.plan for made in all_made], how.choices)
-    costs = {made.plan.slug: made.cost for made in all_made if made.cost is not None}
-    return Built(
-        finished=finished,
-        made=tuple(job.slug for job in missing),
-        damaged=tuple(cache.damaged),
-        costs=costs,
-        shop=shop.shop if not finished.faults else None,
-    )
+    record = None
+    if shop.shop is not None and not finished.faults:
+        costs = {made.plan.slug: made.cost for made in all_made if made.cost is not None}
+        record = price_record(shop.shop, costs, read_price_file(folder))
+        prices = prices_page(shop.shop, record, how.choices)
+        finished = replace(
+            finished, pages=(*finished.pages, *prices.pages), files=(*finished.files, *prices.files)
+        )
+    return Built(finished, tuple(job.slug for job in missing), tuple(cache.damaged), record)
 
 
 def _jobs(folder: Path, how: How) -> Iterator[Job]:

@@ -25,6 +25,8 @@ class ScantlingConfig(base.Config):  # type: ignore[no-untyped-call]
     """The finest fraction of an inch that is shown."""
     style = c.Type(bool, default=True)
     """Whether pages get the notebook look; without it they take the theme's."""
+    live = c.Type(bool, default=True)
+    """Whether readers can choose a size of their own, worked out in their browser."""
     paper = c.Type(bool, default=True)
     """Whether a build makes printable PDFs; a preview never does."""
     keep_prices = c.Type(bool, default=True)

@@ -14,11 +14,10 @@ from mkdocs.structure.files import File, Files, InclusionLevel
 from scantling.build import Built, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
-from scantling.host.look import wear_look
+from scantling.host.look import wake_pages, wear_look
 from scantling.measure import Display
-from scantling.pages import Choices, Finished, Page, fault_page, with_front_matter
-from scantling.report import price_record
-from scantling.source import Diagnostic, read_price_file, render_full, write_price_file
+from scantling.pages import Choices, Finished, Page, fault_page, ready_engine, with_front_matter
+from scantling.source import Diagnostic, render_full, write_price_file
 
 log = get_plugin_logger("scantling")
 
@@ -30,6 +29,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.is_serving = False
         self.finished: Finished | None = None
         self.built: Built | None = None
+        self.engine = ""
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether a person is watching, who wants to see faults and not lose the preview."""
@@ -40,6 +40,9 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         """Put our templates, style and scripts at the theme's side."""
         if self.config.enabled and self.config.style:
             wear_look(config)
+        self.engine = ready_engine(log.info) if self.config.enabled and self.config.live else ""
+        if self.engine:
+            wake_pages(config)
         return config
 
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
@@ -89,10 +92,8 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """Keep the prices of the site that was just built, for the report after the next change."""
         built = self.built
-        if self.is_serving or not self.config.keep_prices or built is None or built.shop is None:
-            return
-        folder = self._folder(config)
-        write_price_file(folder, price_record(built.shop, built.costs, read_price_file(folder)))
+        if built is not None and built.prices is not None and self.config.keep_prices and not self.is_serving:
+            write_price_file(self._folder(config), built.prices)
 
     def _how(self, config: MkDocsConfig) -> How:
         cache = self._root(config) / self.config.cache if self.config.cache else None
@@ -107,6 +108,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
     def _choices(self, config: MkDocsConfig) -> Choices:
         usual = Choices()
         return Choices(
+            engine=self.engine,
             site_url=config.site_url or "",
             folder=Path(self.config.plans).name,
             title=self.config.title,

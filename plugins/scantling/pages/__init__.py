@@ -24,12 +24,17 @@ if TYPE_CHECKING:
     from scantling.pages.front_matter import with_front_matter
     from scantling.pages.markdown_words import render_words
     from scantling.pages.photo_files import photos
-    from scantling.pages.plan_page import SECTIONS
+    from scantling.pages.live.runtime import ready_engine
+    from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES
+    from scantling.pages.sections import SECTIONS
+    from scantling.pages.price_list import prices_page
     from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
 
 __all__ = [
     "FEATURES",
     "FRAGMENTS",
+    "LIVE_SCRIPTS",
+    "LIVE_STYLES",
     "PAGE_MAKERS",
     "PALETTE",
     "SCRIPTS",
@@ -54,7 +59,9 @@ __all__ = [
     "plan_drawings",
     "plan_fragments",
     "plan_pages",
+    "prices_page",
     "prose_of",
+    "ready_engine",
     "render_words",
     "with_front_matter",
     "write_folder",
@@ -77,7 +84,11 @@ _LATER = {
     "write_folder": "folder",
     "with_front_matter": "front_matter",
     "render_words": "markdown_words",
-    "SECTIONS": "plan_page",
+    "SECTIONS": "sections",
+    "LIVE_SCRIPTS": "live.site",
+    "LIVE_STYLES": "live.site",
+    "ready_engine": "live.runtime",
+    "prices_page": "price_list",
     "FEATURES": "theme",
     "PALETTE": "theme",
     "SCRIPTS": "theme",

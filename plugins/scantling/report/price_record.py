@@ -39,6 +39,8 @@ class PriceRecord:
     plans: Mapping[str, PlanCost]
     history: Mapping[str, Money] = field(default_factory=dict)
     """What the whole catalog cost, by day."""
+    before: PriceRecord | None = None
+    """The record before the last change of a price, without what was before that."""
 
     @property
     def total(self) -> Money:
@@ -56,6 +58,7 @@ class PriceRecord:
                 for slug, plan in sorted(self.plans.items())
             },
             "history": {day: money.cents for day, money in sorted(self.history.items())},
+            "before": None if self.before is None else self.before.to_data(),
         }
 
     @classmethod
@@ -74,6 +77,7 @@ class PriceRecord:
                 for slug, plan in data["plans"].items()
             },
             history={day: Money(cents) for day, cents in data["history"].items()},
+            before=None if data.get("before") is None else cls.from_data(data["before"]),
         )
 
 
@@ -116,8 +120,17 @@ def price_record(shop: Shop, plans: Mapping[str, PlanCost], last: PriceRecord | 
         name: Price(money, written[name] or _since(name, money, day, last))
         for name, money in prices_of(shop).items()
     }
-    made = PriceRecord(day, shop.currency, prices, plans, last.history if last else {})
+    made = PriceRecord(day, shop.currency, prices, plans, last.history if last else {}, _before(prices, last))
     return replace(made, history={**made.history, day: made.total}) if day else made
+
+
+def _before(prices: Mapping[str, Price], last: PriceRecord | None) -> PriceRecord | None:
+    """Return the record before the last change: the last one if a price changed, else what that one has."""
+    if last is None:
+        return None
+    money = {name: price.money for name, price in prices.items()}
+    same = money == {name: price.money for name, price in last.prices.items()}
+    return last.before if same else replace(last, before=None, history={})
 
 
 def _since(name: str, money: Money, day: str, last: PriceRecord | None) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
+from typing import Any
 
 from scantling.report import PriceRecord
 
@@ -34,15 +35,21 @@ def write_price_file(folder: Path, record: PriceRecord) -> bool:
 def price_text(record: PriceRecord) -> str:
     """Return a record as JSON with one line a fact."""
     data = record.to_data()
-    sections = [f' "{key}": {_section(value)}' for key, value in data.items()]
-    return "{\n" + ",\n".join(sections) + "\n}\n"
+    return _sections(data, "") + "\n"
 
 
-def _section(value: object) -> str:
+def _sections(data: dict[str, Any], margin: str) -> str:
+    rows = [f'{margin} "{key}": {_section(key, value, margin)}' for key, value in data.items()]
+    return "{\n" + ",\n".join(rows) + f"\n{margin}}}"
+
+
+def _section(key: str, value: Any, margin: str) -> str:
     if not isinstance(value, dict) or not value:
         return json.dumps(value, ensure_ascii=False)
+    if key == "before":
+        return _sections(value, f"{margin} ")
     rows = [
-        f"  {json.dumps(name, ensure_ascii=False)}: {json.dumps(one, ensure_ascii=False)}"
+        f"{margin}  {json.dumps(name, ensure_ascii=False)}: {json.dumps(one, ensure_ascii=False)}"
         for name, one in value.items()
     ]
-    return "{\n" + ",\n".join(rows) + "\n }"
+    return "{\n" + ",\n".join(rows) + f"\n{margin} }}"

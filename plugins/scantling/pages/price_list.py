@@ -1,0 +1,119 @@
+"""The page with every price, its day, and what the last change did."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from scantling.measure import write_money
+from scantling.pages.choices import Choices
+from scantling.pages.finished import Finished, Page, SideFile
+from scantling.pages.front_matter import in_front_matter
+from scantling.pages.html import escape, items, tag
+from scantling.pages.price_plot import price_plot
+from scantling.report import SHELVES, PriceRecord, PriceReport, compare, price_words
+from scantling.shop import Shop
+
+PATH = "prices/index.md"
+PLOT = "cost-of-all-plans.svg"
+LATEST = 24
+"""Days that the plot shows at most."""
+
+
+def prices_page(shop: Shop, record: PriceRecord, choices: Choices) -> Finished:
+    """Return the page, and the plot beside it once there are two days to show."""
+    report = compare(record.before, record) if record.before is not None else None
+    history = dict(list(record.history.items())[-LATEST:])
+    files = []
+    blocks = ["# Prices", _intro(record)]
+    if len(history) > 1:
+        files.append(SideFile(f"prices/{PLOT}", price_plot(history, record.currency)))
+        blocks += ["## What all plans cost together", _plot(list(history))]
+    if report is not None:
+        blocks += [f"## What changed since {report.before.day or 'before'}", _unsearched(_changes(report))]
+    blocks += ["## What each plan costs", _unsearched(_plans(record, choices))]
+    blocks += ["## The list", _unsearched(_lists(shop, record))]
+    meta = {
+        "title": "Prices",
+        "description": in_front_matter(
+            f"What wood and hardware cost on {record.day}, and what that does to each plan."
+        ),
+    }
+    return Finished((Page(PATH, "\n\n".join(blocks) + "\n", meta, in_nav=True),), tuple(files))
+
+
+def _intro(record: PriceRecord) -> str:
+    day = f" of {record.day}" if record.day else ""
+    here = f"Every plan here is reckoned with these prices{day}."
+    return f"{here} Yours will differ: a plan's page lets you put them in."
+
+
+def _unsearched(html: str) -> str:
+    return tag("section", html, data_search_exclude="true")
+
+
+def _plot(days: list[str]) -> str:
+    first, last = days[0], days[-1]
+    alt = f"What all plans cost together, from {first} to {last}."
+    picture = tag("img", src=PLOT, alt=alt, loading="lazy", decoding="async")
+    return _unsearched(tag("figure", picture, class_="sc-paper"))
+
+
+def _changes(report: PriceReport) -> str:
+    first, *lines = price_words(report)
+    return tag("p", escape(first)) + items(escape(line.strip()) for line in lines)
+
+
+def _plans(record: PriceRecord, choices: Choices) -> str:
+    before = record.before.plans if record.before else {}
+    rows = []
+    for slug, plan in record.plans.items():
+        old = before.get(slug)
+        cells = [
+            tag(
+                "th",
+                tag("a", escape(slug.replace("-", " ")), href=f"../{choices.folder}/{slug}/"),
+                scope="row",
+            ),
+            tag("td", escape(write_money(old.cost, record.currency)) if old else "", class_="sc-money"),
+            tag("td", escape(write_money(plan.cost, record.currency)), class_="sc-money"),
+        ]
+        rows.append(tag("tr", "".join(cells)))
+    return _table(("Plan", "Before", "Now"), rows)
+
+
+def _lists(shop: Shop, record: PriceRecord) -> str:
+    bodies = []
+    for shelf, title in SHELVES.items():
+        rows = list(_shelf(shop, record, shelf))
+        if rows:
+            bodies.append(tag("h3", escape(title)) + _table(("Article", "Price", "Since"), rows))
+    return "".join(bodies)
+
+
+def _shelf(shop: Shop, record: PriceRecord, shelf: str) -> Iterator[str]:
+    for stock in shop.stocks.values():
+        if stock.kind == shelf:
+            for sale in stock.sales:
+                if sale.id in record.prices:
+                    yield _row(f"{stock.key}, {sale.label}", sale.id, record)
+    for ware in shop.wares.values():
+        if ware.shelf == shelf and ware.key in record.prices:
+            yield _row(ware.key + (f", {ware.sold}" if ware.sold != "each" else ""), ware.key, record)
+
+
+def _row(words: str, name: str, record: PriceRecord) -> str:
+    price = record.prices[name]
+    cells = [
+        tag("th", escape(words), scope="row"),
+        tag("td", escape(write_money(price.money, record.currency)), class_="sc-money"),
+        tag("td", escape(price.since)),
+    ]
+    return tag("tr", "".join(cells))
+
+
+def _table(heads: tuple[str, ...], rows: list[str]) -> str:
+    classes = [None, "sc-money", None if heads[2] == "Since" else "sc-money"]
+    head = "".join(
+        tag("th", word, scope="col", class_=kind) for word, kind in zip(heads, classes, strict=True)
+    )
+    return tag("table", tag("thead", tag("tr", head)) + tag("tbody", "".join(rows)), class_="sc-table")

@@ -1,0 +1,46 @@
+"""How the cost of the whole catalog moved, as a plot."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Mapping
+
+from scantling.measure import Money
+
+SALT = "scantling"
+INK, PENCIL = "#2b2621", "#6b6258"
+
+
+def price_plot(history: Mapping[str, Money], currency: str) -> str:
+    """Return an SVG of the cost of all plans by day; the same history gives the same letters.
+
+    Args:
+        history: at least two days, 2026-11-02, in order.
+    """
+    import matplotlib as mpl  # noqa: PLC0415 - slow to load, and most builds draw no plot
+    from matplotlib.figure import Figure  # noqa: PLC0415 - likewise
+
+    with mpl.rc_context(
+        {"svg.hashsalt": SALT, "svg.fonttype": "none", "font.family": "serif", "font.size": 11}
+    ):
+        figure = Figure(figsize=(7.2, 2.8), layout="constrained")
+        axes = figure.subplots()
+        days = list(history)
+        costs = [money.cents / 100 for money in history.values()]
+        axes.step(range(len(days)), costs, where="post", color=INK, linewidth=1.8)
+        axes.plot(range(len(days)), costs, "o", color=INK, markersize=4)
+        axes.set_xticks(range(len(days)), days)
+        axes.yaxis.set_major_formatter(lambda value, _: f"{currency}{value:,.0f}")
+        axes.set_ylabel("all plans together", color=PENCIL)
+        axes.margins(y=0.25)
+        axes.tick_params(colors=PENCIL)
+        for side in ("top", "right"):
+            axes.spines[side].set_visible(False)
+        out = io.StringIO()
+        figure.savefig(out, format="svg", transparent=True, metadata={"Date": None, "Creator": None})
+    return _svg_alone(out.getvalue())
+
+
+def _svg_alone(text: str) -> str:
+    """Return the SVG without what stands before it."""
+    return text[text.index("<svg") :]
