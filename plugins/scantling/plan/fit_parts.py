@@ -72,12 +72,18 @@ class _PartAtSize:
         return count
 
     def _side(self, name: str, called: str = "") -> Length | None:
+        value = self._value(name)
+        if isinstance(value, Length) and value > NOTHING:
+            return value
         what = f"the {called or name} of '{self.part.id}'"
-        return as_length(self._value(name), what, self.part.place.at(name), self.faults)
+        return as_length(value, what, self.part.place.at(name), self.faults)
 
     def _allowance(self, name: str) -> Length:
+        value = self._value(name)
+        if value is None:
+            return NOTHING
         what = f"'{name}' of '{self.part.id}'"
-        found = as_length(self._value(name), what, self.part.place.at(name), self.faults, or_zero=True)
+        found = as_length(value, what, self.part.place.at(name), self.faults, or_zero=True)
         return NOTHING if found is None else found
 
     def _blank(self, length: Length, width: Length, thick: Length) -> tuple[Blank, Length] | None:
@@ -100,12 +106,15 @@ class _PartAtSize:
     def _to_spare(self, width: Length) -> Length:
         """Return how much narrower the part may turn out."""
         key = "least width"
-        what = f"the least width of '{self.part.id}'"
-        least = as_length(self._value(key), what, self.part.place.at(key), self.faults)
+        if self._value(key) is None:
+            return NOTHING
+        least = self._side(key)
         if least is None:
             return NOTHING
         if least > width:
-            self._fault("least-above", f"{what} is above its width", key, "make it smaller")
+            self._fault(
+                "least-above", f"the {key} of '{self.part.id}' is above its width", key, "make it smaller"
+            )
         return width - least
 
     def _glued(

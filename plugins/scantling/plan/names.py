@@ -32,7 +32,9 @@ def _check_usable(plan: Plan, faults: list[Fault]) -> None:
         for name in getattr(plan, section):
             place = Place((section, name)).key()
             if not is_name(name):
-                help_line = "use words of letters, digits and single spaces, beginning with a letter"
+                help_line = (
+                    "begin each word with a letter, as in shelf2; only letters, digits and single spaces"
+                )
                 faults.append(
                     Fault("unusable-name", f"'{name}' cannot be used in a formula", place, help_line)
                 )
