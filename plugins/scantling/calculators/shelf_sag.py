@@ -77,7 +77,7 @@ class Shelf:
 
 def _shelf(given: Given) -> Shelf:
     wood = WOODS[given.choice("wood")]
-    stiffness = given.number("stiffness") if given.has("stiffness") else Fraction(wood.stiffness)
+    stiffness = given.number("stiffness") * 1_000_000 if given.has("stiffness") else Fraction(wood.stiffness)
     span, depth = given.length("span"), given.length("depth")
     load, load_as = given.weight("load").pounds, given.choice("load-as")
     if load_as == PER_FOOT:
@@ -246,10 +246,10 @@ CALCULATOR = Calculator(
         ),
         Ask(
             "stiffness",
-            "Stiffness, psi, if you know it",
+            "Stiffness, million psi, if you know it",
             "number",
-            least="10000",
-            most="10000000",
+            least="0.01",
+            most="10",
             optional=True,
             help="modulus of elasticity; left open, that of the wood chosen",
         ),
