@@ -57,7 +57,7 @@ class Placement:
     crossed: str | None
     long_side: str | None
     lean: Formula | None
-    leans: str | None
+    leans: tuple[str, ...] | None
     place: Place
 
     def after(self, first: Placement) -> Placement:
@@ -202,8 +202,13 @@ PLACE: Form[Placement] = Form(
             Choice((*LOW, *HIGH)),
             "for mitred or bevelled ends: the side that keeps the whole length",
         ),
-        Field("lean", FORMULA, "how far it leans from the way it runs", example="5 deg"),
-        Field("leans", Choice((*LOW, *HIGH)), "the side to which its far end leans"),
+        Field("lean", FORMULA, "how far it leans from upright or level", example="5 deg"),
+        Field(
+            "leans",
+            Words(),
+            "the side to which its top leans; two sides for a leg that is splayed both ways, its ends level",
+            example="right, back",
+        ),
     ),
     "Where a part sits: one side on each way (x across, y back, z up). In a list, what a later place "
     "leaves out is as in the first. Formulas find the first one by `name.left`, `.right`, `.middle`, "

@@ -12,9 +12,10 @@ from scantling.geometry import Brace, fit_brace
 from scantling.measure import Length, write_length
 from scantling.plan.fitted import FittedPart, FittedPlan
 from scantling.plan.placement import HIGH, LOW, MIDDLE, WAYS, Placement, placements_of
-from scantling.plan.placement_names import OVERALL, anchor_name, gap_between, repeat_name
+from scantling.plan.placement_names import OVERALL, anchor_name, gap_between, lean_name, repeat_name
 from scantling.plan.placement_placed import Corner, Cut, Direction, Placed
-from scantling.plan.placement_shape import cuts_of, extents_of, notches_of
+from scantling.plan.placement_shape import Shape, shape_of
+from scantling.plan.placement_work import Worked
 
 _HALF = Fraction(1, 2)
 
@@ -98,27 +99,21 @@ class _Placing:
         """Return the first instance of a place; a crossing pair of braces comes as two."""
         if place.brace:
             return self._braces(index, place)
-        values = self.values
-        if place.lean is not None and index:
-            values = {
-                **values,
-                f"{self.part.id}.#1 lean": values.get(f"{self.part.id}.#{index + 1} lean", Fraction(0)),
-            }
-        extents = extents_of(self.part.part, place, values)
-        low = self._low(index, place, extents) if extents else None
-        if low is None or extents is None:
+        shape = self._shape(index, place)
+        low = None if shape is None else self._low(index, place, shape.extents)
+        if low is None or shape is None:
             return None
-        cuts, along = cuts_of(self.part.part, place, values, self.part.work)
-        part = self.part
-        chunks = (
-            ()
-            if cuts
-            else notches_of(part.work, place, (part.length.inches, part.width.inches, part.thick.inches))
-        )
-        at_zero = Placed(1, (Length(0),) * 3, extents, place.axes, along, cuts, chunks)
+        worked = Worked(self.part, place.axes)
+        cuts = (*shape.cuts(), *worked.tapers()) if place.lean is None else shape.cuts()
+        chunks = worked.notches() if not cuts else ()
+        zero = (Length(0), Length(0), Length(0))
+        at_zero = Placed(1, zero, shape.extents, place.axes, shape.along, cuts, chunks)
         for axis in range(3):
             at_zero = at_zero.moved(axis, low[axis])
         return [at_zero]
+
+    def _shape(self, index: int, place: Placement) -> Shape | None:
+        return shape_of(self.part.part, place, self.values, lean_name(self.part.id, index))
 
     def _low(self, index: int, place: Placement, extents: Corner) -> list[Length] | None:
         low = []
@@ -167,7 +162,7 @@ class _Placing:
 
         if repeat.every is not None:
             return length("every")
-        first, last, extent = length("from"), length("to"), self._extent(place, WAYS.index(repeat.way))
+        first, last, extent = length("from"), length("to"), self._extent(index, place, WAYS.index(repeat.way))
         if first is None or last is None or extent is None:
             return None
         gap = gap_between(first, last, Fraction(count), extent, repeat.ends)
@@ -178,11 +173,11 @@ class _Placing:
             return None
         return gap + extent
 
-    def _extent(self, place: Placement, axis: int) -> Length | None:
+    def _extent(self, index: int, place: Placement, axis: int) -> Length | None:
         if place.brace:
             return self.part.thick if axis == place.across_plane else None
-        extents = extents_of(self.part.part, place, self.values)
-        return None if extents is None else extents[axis]
+        shape = self._shape(index, place)
+        return None if shape is None else shape.extents[axis]
 
     def _spread_start(self, index: int, place: Placement, axis: int, extent: Length) -> Length | None:
         """Return where the first of a repeat from one place to another begins, along that axis."""

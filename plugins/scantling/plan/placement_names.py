@@ -10,11 +10,14 @@ from scantling.formula import Formula, NameUse, Scope, Value, read_formula
 from scantling.measure import Length
 from scantling.plan.model import Part, Plan
 from scantling.plan.placement import ANCHORS, HIGH, LOW, MIDDLE, WAYS, Placement, Repeat, placements_of
-from scantling.plan.placement_shape import extents_of
+from scantling.plan.placement_shape import shape_of
 
 OVERALL = ("width", "depth", "height")
 """The overall size along x, y and z."""
 _ZERO = read_formula("0 in")
+LEVEL_SIDES = {"left": 0, "right": 0, "front": 1, "back": 1}
+"""The sides to which a part can lean, each with its axis."""
+_LEANS = tuple(LEVEL_SIDES)
 _DIMENSIONS = ("length", "width", "thick")
 Defined = tuple[str, Formula, Place]
 
@@ -108,13 +111,22 @@ def _check_turn(part: Part, place: Placement, faults: list[Fault]) -> None:
         key, other = ("lean", "leans: back") if place.lean else ("leans", "lean: 5 deg")
         message = f"'{key}' needs its fellow"
         faults.append(Fault("missing-key", message, place.place.at(key), f"add '{other}'"))
-    if place.leans and _axis_of(place.leans) == place.axes[0]:
-        message = f"'{part.id}' cannot lean the way it runs"
-        faults.append(Fault("faces-along", message, place.place.at("leans"), "name a side of it"))
+    for side in place.leans or ():
+        if side not in _LEANS:
+            help_line = did_you_mean(side, _LEANS, kind="sides")
+            faults.append(
+                Fault("unknown-choice", f"'{side}' is no side to lean to", place.place.at("leans"), help_line)
+            )
+    if len(place.leans or ()) > 1 and not _is_splayed(place):
+        message = (
+            "only a part that runs up leans both ways, to one of left and right and one of front and back"
+        )
+        faults.append(Fault("leans-nowhere", message, place.place.at("leans"), "name one side"))
 
 
-def _axis_of(side: str) -> int:
-    return LOW.index(side) if side in LOW else HIGH.index(side)
+def _is_splayed(place: Placement) -> bool:
+    axes = sorted(LEVEL_SIDES.get(side, 2) for side in place.leans or ())
+    return place.axes[0] == 2 and axes == [0, 1]
 
 
 def _check_brace(part: Part, place: Placement, faults: list[Fault]) -> None:
@@ -237,7 +249,7 @@ def _derived(part: Part, place: Placement, given: set[str]) -> Iterator[Defined]
 
 def _extent(part: Part, place: Placement, axis: int) -> tuple[str, list[Defined]]:
     """Return the name of a part's measure along an axis, and its formula if it has to be made."""
-    if place.lean is None or axis == 3 - place.axes[0] - _axis_of(str(place.leans)):
+    if place.lean is None:
         return f"{part.id}.{_DIMENSIONS[place.axes.index(axis)]}", []
     name = f"{part.id}.#1 measure {axis}"
     needs = [*(f"{part.id}.{side}" for side in _DIMENSIONS), lean_name(part.id, 0)]
@@ -246,10 +258,10 @@ def _extent(part: Part, place: Placement, axis: int) -> tuple[str, list[Defined]
         needs += [f"{part.id}.{side} angle" for side, cut in cuts if cut.angle is not None]
 
     def run(scope: Scope) -> Value:
-        extents = extents_of(part, place, scope)
-        if extents is None:
+        shape = shape_of(part, place, scope, lean_name(part.id, 0))
+        if shape is None:
             raise KeyError
-        return extents[axis]
+        return shape.extents[axis]
 
     return name, [(name, made_formula(f"{part.id}.length", tuple(needs), run), place.place.at("lean"))]
 

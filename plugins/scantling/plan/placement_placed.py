@@ -19,6 +19,10 @@ class Cut:
     most: Fraction
 
 
+Chunks = tuple[tuple[Cut, ...], ...]
+"""The cuts of each convex piece of a body that is not convex."""
+
+
 @dataclass(frozen=True, slots=True)
 class Placed:
     """One instance in its place: a box, less what its cuts take off."""
@@ -34,7 +38,7 @@ class Placed:
     along: Direction
     """The direction of its length and grain."""
     cuts: tuple[Cut, ...] = ()
-    chunks: tuple[tuple[Cut, ...], ...] = ()
+    chunks: Chunks = ()
     """Further cuts that give each convex chunk of a part with a half-lap; none: it is one convex piece."""
 
     @property
