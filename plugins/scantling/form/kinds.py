@@ -19,8 +19,8 @@ if TYPE_CHECKING:
     from scantling.form.form import Form
 
 LONGEST_TEXT = 20_000
-_DATE = re.compile(r"(\d{4})-(\d{2})-(\d{2})")
-_DAYS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
+_DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
+_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 _SCALAR: dict[str, Any] = {"type": ["string", "number", "boolean"]}
 
 
@@ -182,6 +182,16 @@ class YesNo:
         return {"enum": ["yes", "no", True, False]}
 
 
+def _is_day(text: str) -> bool:
+    found = _DATE.fullmatch(text)
+    if not found:
+        return False
+    year, month, day = (int(part) for part in found.groups())
+    is_leap = year % 4 == 0 and (year % 100 != 0 or year % 400 == 0)
+    days = 29 if month == 2 and is_leap else _DAYS[month - 1] if 1 <= month <= 12 else 0
+    return 1 <= day <= days
+
+
 @dataclass(frozen=True, slots=True)
 class Date:
     """A day, written 2026-11-02."""
@@ -191,11 +201,9 @@ class Date:
         text = _scalar(data, place, faults, "a day, such as 2026-11-02")
         if text is None:
             return None
-        found = _DATE.fullmatch(text.strip())
-        if not found or not (1 <= int(found[2]) <= 12 and 1 <= int(found[3]) <= _DAYS[int(found[2]) - 1]):
-            faults.append(
-                Fault("not-a-day", f"'{text.strip()}' is not a day", place, help="write it as 2026-11-02")
-            )
+        if not _is_day(text.strip()):
+            message = f"'{text.strip()}' is not a day"
+            faults.append(Fault("not-a-day", message, place, help="write it as 2026-11-02"))
             return None
         return text.strip()
 
