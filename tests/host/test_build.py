@@ -23,6 +23,7 @@ def mkdocs(site: Path, *arguments: str, **environment: str) -> subprocess.Comple
 
 
 def build(site: Path, *arguments: str, **environment: str) -> subprocess.CompletedProcess:
+    """Build a site strictly."""
     return mkdocs(site, "build", "--strict", *arguments, **environment)
 
 

@@ -14,6 +14,7 @@ from tests.support.catalogs import BENCH, hostile_plan, write_site
 
 
 def run(site: Path, *command: str) -> subprocess.CompletedProcess:
+    """Run a module in a site's folder; it must end well."""
     told = {**os.environ, "NO_MKDOCS_2_WARNING": "1"}
     done = subprocess.run(
         [sys.executable, "-m", *command], cwd=site, env=told, capture_output=True, text=True, check=False

@@ -22,6 +22,7 @@ PATIENCE = 40.0
 
 
 def free_port() -> int:
+    """Return a port that nobody listens on."""
     with socket.socket() as listening:
         listening.bind(("127.0.0.1", 0))
         return listening.getsockname()[1]

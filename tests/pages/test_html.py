@@ -26,6 +26,7 @@ class Reader(HTMLParser):
 
 
 def read(html: str) -> Reader:
+    """Read HTML back."""
     reader = Reader()
     reader.feed(html)
     reader.close()
@@ -37,7 +38,7 @@ WORDS = st.text(st.characters(blacklist_categories=("Cs", "Cc"), blacklist_chara
 
 @given(WORDS)
 def test_words_come_back_as_they_were(words):
-    """Whatever words say, a page shows just them, in text and in an attribute, and makes no element of them."""
+    """Whatever words say, a page shows just them, in text and in an attribute, and no element of theirs."""
     reader = read(tag("p", escape(words), title=words))
 
     assert reader.tags == [("p", {"title": words})]

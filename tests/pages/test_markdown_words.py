@@ -36,10 +36,12 @@ PLAIN_TAGS = {
 
 
 def tags(html: str) -> set[str]:
+    """Return the names of all elements."""
     return set(re.findall(r"</?([a-zA-Z][^\s/>]*)", html))
 
 
 def attributes(html: str) -> set[str]:
+    """Return the names of all attributes."""
     inside = "".join(re.findall(r"<[a-z][^>]*>", html))
     return set(re.findall(r'([\w-]+)="', inside))
 

@@ -22,12 +22,12 @@ if TYPE_CHECKING:
     from scantling.pages.finished import Finished, Page, SideFile
     from scantling.pages.folder import write_folder
     from scantling.pages.front_matter import with_front_matter
-    from scantling.pages.markdown_words import render_words
-    from scantling.pages.photo_files import photos
     from scantling.pages.live.runtime import ready_engine
     from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES
-    from scantling.pages.sections import SECTIONS
+    from scantling.pages.markdown_words import render_words
+    from scantling.pages.photo_files import photos
     from scantling.pages.price_list import prices_page
+    from scantling.pages.sections import SECTIONS
     from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
 
 __all__ = [

@@ -11,13 +11,14 @@ from scantling.fault import Faulty
 from scantling.pages.card import Card, card_of
 from scantling.pages.choices import Choices
 from scantling.pages.csv_file import cut_list_csv
+from scantling.pages.drawings import Drawings, card_drawing
 from scantling.pages.finished import Finished, Page, SideFile
-from scantling.pages.fragments import plan_drawings
+from scantling.pages.live.site import live_block, live_plan
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import render_words
 from scantling.pages.plan_page import AtSize, plan_page
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
-from scantling.report import plan_data, report_on
+from scantling.report import Report, plan_data, report_on
 from scantling.source import Diagnostic, SourcePlan, from_fault
 
 
@@ -30,6 +31,11 @@ class PlanPages:
     """The plan's card in the catalog; None for a plan that is faulty at one of its sizes."""
     sizes: tuple[AtSize, ...] = ()
     """The plan reckoned at each size, the usual one first."""
+
+    @property
+    def title(self) -> str:
+        """Return the plan's title on one line, "" for a plan that is faulty at one of its sizes."""
+        return " ".join(self.sizes[0].report.fitted.plan.title.split()) if self.sizes else ""
 
 
 def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = None) -> PlanPages:
@@ -49,10 +55,16 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
     files: list[SideFile] = []
     for here in sizes:
         here_look = replace(look, up="../" if here.offered.slug else "")
-        page = plan_page(here, sizes, here_look, folder, source.document.path)
+        live = live_block([size.report for size in sizes], here.offered.choice, here_look.up, choices)
+        drawings = Drawings(here.report, look.display)
+        page = plan_page(here, sizes, here_look, folder, source.document.path, drawings=drawings, live=live)
         pages.append(page)
-        files += _beside(page.path.rpartition("/")[0], here, here_look)
-    card = Card(source.slug, sizes[0].report, replace(look, up=f"{source.slug}/", across=f"{source.slug}/"))
+        files += _beside(page.path.rpartition("/")[0], here.report, drawings, look)
+    if choices.engine:
+        files.append(live_plan(source.slug, source.data, look.words, folder))
+    card = _card(source.slug, sizes[0].report, look)
+    if card.drawing is not None:
+        files.append(SideFile(f"{folder}/{card.drawing.file}", card.drawing.svg))
     return PlanPages(Finished(tuple(pages), tuple(files)), card_of(card), sizes)
 
 
@@ -72,10 +84,13 @@ def _sizes(
                     faults.append(from_fault(moved, source.document, source.spans))
 
 
-def _beside(folder: str, here: AtSize, look: Look) -> Iterator[SideFile]:
-    yield from (
-        SideFile(f"{folder}/{drawing.file}", drawing.svg) for drawing in plan_drawings(here.report, look)
-    )
-    data = plan_data(here.report, look.display)
+def _card(slug: str, report: Report, look: Look) -> Card:
+    drawing = card_drawing(report, look.display) if report.fitted.plan.photo is None else None
+    return Card(slug, report, replace(look, up=f"{slug}/", across=f"{slug}/"), drawing)
+
+
+def _beside(folder: str, report: Report, drawings: Drawings, look: Look) -> Iterator[SideFile]:
+    yield from (SideFile(f"{folder}/{drawing.file}", drawing.svg) for drawing in drawings)
+    data = plan_data(report, look.display)
     yield SideFile(f"{folder}/plan.json", json.dumps(data, ensure_ascii=False, indent=1) + "\n")
-    yield SideFile(f"{folder}/cut-list.csv", cut_list_csv(here.report, look.display))
+    yield SideFile(f"{folder}/cut-list.csv", cut_list_csv(report, look.display))

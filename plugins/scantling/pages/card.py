@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from scantling.measure import write_money
-from scantling.pages.drawings import overall_drawing
+from scantling.pages.drawings import Drawing
 from scantling.pages.facts import overall_size
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
@@ -22,6 +22,8 @@ class Card:
     report: Report
     look: Look
     """With the addresses of pictures as seen from the catalog page."""
+    drawing: Drawing | None
+    """Shown where there is no photo."""
 
 
 def card_of(card: Card) -> str:
@@ -33,6 +35,6 @@ def card_of(card: Card) -> str:
     line = tag("p", " ".join(tag("span", fact) for fact in facts if fact), class_="sc-line")
     summary = tag("p", line_of(report.fitted.summary, look.words, look.display))
     tags = " ".join(tag("span", escape(word)) for word in plan.tags)
-    head = tag("div", picture(report, overall_drawing(report, look.display), look), class_="sc-picture")
+    head = tag("div", picture(report, card.drawing, look), class_="sc-picture")
     words = title + summary + line + (tag("p", tags, class_="sc-tags") if tags else "")
     return head + tag("div", words, class_="sc-card__words")

@@ -9,6 +9,7 @@ from scantling.pages.all_sizes import PlanPages, plan_pages
 from scantling.pages.catalog_page import catalog_page
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
+from scantling.pages.live.site import live_site
 from scantling.pages.photo_files import photos
 from scantling.source import Catalog, Diagnostic, SourceShop, sort_diagnostics
 
@@ -58,6 +59,7 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
         *(plan.pages.finished for plan in plans if plan.pages is not None),
         *(plan.beside for plan in plans),
         *(make(shop, choices) for make in PAGE_MAKERS),
+        live_site(shop, {plan.slug: plan.pages.title for plan in plans if plan.pages is not None}, choices),
     ]
     told = [*shop.diagnostics]
     told += (one for plan in plans for one in plan.diagnostics)

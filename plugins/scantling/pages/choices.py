@@ -19,5 +19,7 @@ class Choices:
     """A sentence below it, in plain words."""
     display: Display = field(default_factory=Display)
     """How lengths are written."""
+    engine: str = ""
+    """What works out other sizes in a reader's browser, by the digest of its files; "" for a site without."""
     site_url: str = ""
     """Where the site is on the web; "" if nowhere. Printed plans lead back to it."""

@@ -6,7 +6,7 @@ import csv
 import io
 
 from scantling.measure import Display
-from scantling.report import Report, exact_inches, origin_words, part_notes
+from scantling.report import Report, exact_inches, origin_words, part_notes, write_thick
 
 _COLUMNS = (
     "mark",
@@ -32,9 +32,10 @@ def cut_list_csv(report: Report, display: Display) -> str:
     writer.writerow(_COLUMNS)
     for part in report.fitted.parts:
         sizes = (part.length, part.width, part.thick)
+        shown = (display.length(part.length), display.length(part.width), write_thick(part.thick, display))
         origins = "; ".join(origin_words(origin) for origin in report.origins if origin.part.id == part.id)
         row = [part.letter, part.id, str(part.count)]
-        row += [display.length(size) for size in sizes] + [exact_inches(size) for size in sizes]
+        row += [*shown, *(exact_inches(size) for size in sizes)]
         writer.writerow([inert(cell) for cell in (*row, origins, "; ".join(part_notes(part, display)))])
     return out.getvalue()
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from scantling.pages.facts import measure
+from scantling.pages.facts import measure, thickness
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.plan import FittedPart
@@ -28,7 +28,7 @@ def _row(part: FittedPart, report: Report, look: Look) -> str:
         tag("td", str(part.count), class_="sc-count", data_label="×"),
         tag("td", measure(part.length, look), class_="sc-size"),
         tag("td", measure(part.width, look), class_="sc-size"),
-        tag("td", measure(part.thick, look), class_="sc-size"),
+        tag("td", thickness(part.thick, look), class_="sc-size"),
         tag("td", "<br>".join(tag("span", origin) for origin in origins), class_="sc-from"),
     ]
     return tag("tr", "".join(cells), data_part=part.id)

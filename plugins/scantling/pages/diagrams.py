@@ -11,10 +11,25 @@ from scantling.pages.look import Look
 
 def diagrams(drawings: Iterable[Drawing], look: Look) -> str:
     """Return cut diagrams as figures."""
-    return tag("div", "".join(figure(drawing, look) for drawing in drawings), class_="sc-diagrams")
+    return _figures(drawings, look, "sc-diagrams")
 
 
-def figure(drawing: Drawing, look: Look, caption: str = "", *, lazy: bool = True) -> str:
+def views(drawings: Iterable[Drawing], look: Look) -> str:
+    """Return the views of the whole piece as figures."""
+    return _figures(drawings, look, "sc-diagrams sc-views")
+
+
+def details(drawings: Iterable[Drawing], look: Look) -> str:
+    """Return the joinery of single parts as figures."""
+    return _figures(drawings, look, "sc-diagrams sc-details")
+
+
+def _figures(drawings: Iterable[Drawing], look: Look, class_: str) -> str:
+    inner = "".join(figure(drawing, look) for drawing in drawings)
+    return tag("div", inner, class_=class_) if inner else ""
+
+
+def figure(drawing: Drawing, look: Look, *, lazy: bool = True) -> str:
     """Return one drawing on paper."""
     picture = tag(
         "img",
@@ -25,5 +40,5 @@ def figure(drawing: Drawing, look: Look, caption: str = "", *, lazy: bool = True
         loading="lazy" if lazy else None,
         decoding="async",
     )
-    words = tag("figcaption", escape(caption)) if caption else ""
+    words = tag("figcaption", escape(drawing.caption)) if drawing.caption else ""
     return tag("figure", picture + words, class_="sc-paper")

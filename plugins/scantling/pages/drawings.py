@@ -2,11 +2,28 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
+from functools import cached_property
 
-from scantling.cutting import CutBoard
-from scantling.drawing import BoardPicture, OffcutPicture, PiecePicture, Scene, cut_diagram, to_svg, told
+from scantling.drawing import (
+    FACES,
+    Model,
+    Scene,
+    corner_view,
+    cut_diagram,
+    details,
+    elevation,
+    exploded_view,
+    head_picture,
+    make_model,
+    plain_outline,
+    step_pictures,
+    to_svg,
+    told,
+)
 from scantling.measure import Display
+from scantling.pages.board_pictures import alike, board_picture
 from scantling.pages.html import slug
 from scantling.report import Report
 
@@ -21,75 +38,97 @@ class Drawing:
     alt: str
     width: int
     height: int
+    caption: str = ""
 
 
-def as_drawing(name: str, scene: Scene, alt: str) -> Drawing:
+class Drawings:
+    """Every drawing of a plan at one size, each made when it is first asked for."""
+
+    def __init__(self, report: Report, display: Display) -> None:
+        self._report = report
+        self._display = display
+
+    @cached_property
+    def _model(self) -> Model | None:
+        return make_model(self._report.fitted, self._display)
+
+    @cached_property
+    def head(self) -> Drawing | None:
+        """The piece from the corner with its sizes, else its outline; None where its sizes are not known."""
+        if self._model is None:
+            scene = plain_outline(self._report.fitted, self._display)
+        else:
+            scene = corner_view(self._model)
+        return as_drawing("corner", scene, "") if scene is not None else None
+
+    @cached_property
+    def views(self) -> tuple[Drawing, ...]:
+        """The piece straight from its sides and taken apart; none where its parts have no place."""
+        if self._model is None:
+            return ()
+        faces = [as_drawing(name, elevation(self._model, name), f"From {_SEEN[name]}") for name in FACES]
+        return (*faces, as_drawing("apart", exploded_view(self._model), "Taken apart"))
+
+    @cached_property
+    def cuts(self) -> tuple[Drawing, ...]:
+        """The cut diagram of every board and sheet, those cut alike together."""
+        return cut_drawings(self._report, self._display)
+
+    @cached_property
+    def details(self) -> tuple[Drawing, ...]:
+        """The joinery laid out on each part that has some."""
+        pictures = details(self._report.fitted, self._display, width=440.0)
+        return _named(as_drawing(f"detail {one.part}", one.scene, one.part) for one in pictures)
+
+    @cached_property
+    def steps(self) -> Mapping[int, Drawing]:
+        """The piece as it stands after each step that adds to it, by the step's number."""
+        if self._model is None:
+            return {}
+        scenes = zip(self._report.fitted.steps, step_pictures(self._model), strict=True)
+        return {
+            step.number: as_drawing(f"step {step.number}", scene, "")
+            for step, scene in scenes
+            if scene is not None
+        }
+
+    def __iter__(self) -> Iterator[Drawing]:
+        """Yield them all."""
+        if self.head is not None:
+            yield self.head
+        yield from (*self.views, *self.cuts, *self.details, *self.steps.values())
+
+
+_SEEN = {"front": "the front", "side": "the right side", "top": "above"}
+
+
+def as_drawing(name: str, scene: Scene, caption: str) -> Drawing:
     """Return a scene as a file named after `name`."""
-    return Drawing(f"{slug(name)}.svg", to_svg(scene), alt, round(scene.width), round(scene.height))
+    size = round(scene.width), round(scene.height)
+    return Drawing(f"{slug(name)}.svg", to_svg(scene), scene.told or scene.title, *size, caption)
 
 
 def cut_drawings(report: Report, display: Display) -> tuple[Drawing, ...]:
     """Return the cut diagram of every board and sheet, those cut alike together."""
-    alike: dict[object, list[CutBoard]] = {}
-    for board in report.cutting.boards:
-        alike.setdefault(_layout(board), []).append(board)
+    made = []
+    for boards in alike(report.cutting.boards):
+        picture = board_picture(boards, report, display)
+        drawing = as_drawing(f"cut {boards[0].name.replace(' no.', '')}", cut_diagram(picture), "")
+        made.append(replace(drawing, alt=told(picture)))
+    return _named(made)
+
+
+def card_drawing(report: Report, display: Display) -> Drawing | None:
+    """Return the picture for the catalog's card, without sizes."""
+    scene = head_picture(report.fitted, display)
+    return as_drawing("card", scene, "") if scene is not None else None
+
+
+def _named(drawings: Iterable[Drawing]) -> tuple[Drawing, ...]:
+    """Return drawings with no name given twice, however stocks and parts are called."""
     made: dict[str, Drawing] = {}
-    for boards in alike.values():
-        drawing = _cut_drawing(boards, report, display)
+    for drawing in drawings:
         while drawing.file in made:
             drawing = replace(drawing, file=f"also-{drawing.file}")
         made[drawing.file] = drawing
     return tuple(made.values())
-
-
-def overall_drawing(report: Report, display: Display) -> Drawing | None:
-    """Return the outline of the finished piece, or None where its overall sizes are not known."""
-    return None
-
-
-def _layout(board: CutBoard) -> object:
-    pieces = tuple((piece.part.id, piece.x, piece.y, piece.length, piece.width) for piece in board.pieces)
-    return board.sale.id, pieces
-
-
-def _cut_drawing(boards: list[CutBoard], report: Report, display: Display) -> Drawing:
-    picture = _picture(boards, report, display)
-    return as_drawing(f"cut {boards[0].name.replace(' no.', '')}", cut_diagram(picture), told(picture))
-
-
-def _picture(boards: list[CutBoard], report: Report, display: Display) -> BoardPicture:
-    board = boards[0]
-    return BoardPicture(
-        name=board.name,
-        size=board.sale.label,
-        length=float(board.sale.length.inches),
-        width=float(board.sale.width.inches),
-        kerf=float(report.shop.kerf.inches),
-        pieces=tuple(
-            PiecePicture(
-                float(piece.x.inches),
-                float(piece.y.inches),
-                float(piece.length.inches),
-                float(piece.width.inches),
-                piece.part.letter,
-                piece.part.id,
-                f"{display.length(piece.length)} × {display.length(piece.width)}",
-                piece.part.id,
-            )
-            for piece in board.pieces
-        ),
-        offcuts=tuple(
-            OffcutPicture(
-                float(piece.x.inches),
-                float(piece.y.inches),
-                float(piece.length.inches),
-                float(piece.width.inches),
-                f"{display.length(piece.length)} × {display.length(piece.width)}",
-            )
-            for piece in board.offcuts
-        ),
-        length_shown=display.length(board.sale.length),
-        width_shown=display.length(board.sale.width),
-        like_this=len(boards),
-        has_grain=board.stock.has_grain,
-    )

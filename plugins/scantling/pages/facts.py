@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from scantling.measure import Length, write_money, write_weight
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
-from scantling.report import Report, percent
+from scantling.report import Report, percent, write_thick, write_value
 
 _AXES = (("width", "wide"), ("depth", "deep"), ("height", "high"))
 
@@ -74,3 +74,13 @@ def all_tools(report: Report) -> list[str]:
 def measure(length: Length, look: Look) -> str:
     """Return a length as HTML that no line end parts."""
     return _spaced(look.display.length(length))
+
+
+def thickness(length: Length, look: Look) -> str:
+    """Return a thickness likewise, fine enough for sheets."""
+    return _spaced(write_thick(length, look.display))
+
+
+def small_measure(length: Length, look: Look) -> str:
+    """Return the measure of a groove or a clearance likewise, fine enough for what goes in."""
+    return _spaced(write_value(length, look.display))

@@ -9,6 +9,7 @@ import yaml
 
 from scantling.pages.finished import Finished
 from scantling.pages.front_matter import with_front_matter
+from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES
 from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
 
 
@@ -40,6 +41,7 @@ def _home(finished: Finished, site_name: str) -> str:
 
 def _settings(finished: Finished, site_name: str) -> str:
     hidden = sorted({page.path.partition("/")[0] for page in finished.pages if not page.in_nav})
+    live = any(file.path in LIVE_SCRIPTS for file in finished.files)
     settings = {
         "site_name": site_name,
         "theme": {
@@ -49,8 +51,8 @@ def _settings(finished: Finished, site_name: str) -> str:
             "palette": [dict(option) for option in PALETTE],
             "features": list(FEATURES),
         },
-        "extra_css": list(STYLES),
-        "extra_javascript": list(SCRIPTS),
+        "extra_css": [*STYLES, *(LIVE_STYLES if live else ())],
+        "extra_javascript": [*SCRIPTS, *(LIVE_SCRIPTS if live else ())],
         "plugins": ["search"],
         "not_in_nav": "".join(f"/{folder}/*/\n" for folder in hidden),
         "markdown_extensions": [{"toc": {"permalink": False}}],

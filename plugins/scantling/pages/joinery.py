@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scantling.measure import write_number
-from scantling.pages.facts import measure
+from scantling.pages.facts import small_measure
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.words import line_of
@@ -28,7 +28,7 @@ def _join(join: FittedJoin, look: Look) -> str:
     if written.glue and "glue" not in written.how:
         words.append("with glue")
     if join.depth is not None:
-        words.append(f"{measure(join.depth, look)} deep")
+        words.append(f"{small_measure(join.depth, look)} deep")
     if join.joints:
         words.append(f"{join.joints} {'joint' if join.joints == 1 else 'joints'}")
     if join.fasteners:
@@ -49,7 +49,7 @@ def _ware(item: FittedHardware, report: Report, look: Look) -> str:
     words = [tag("b", count + escape(item.ware))]
     if item.note:
         words.append(line_of(item.note, look.words, look.display))
-    rooms = [f"{escape(name)} {measure(length, look)}" for name, length in ware.clearances.items()]
+    rooms = [f"{escape(name)} {small_measure(length, look)}" for name, length in ware.clearances.items()]
     if rooms:
         words.append("its maker asks for " + ", ".join(rooms))
     return ": ".join((words[0], "; ".join(words[1:]))) if words[1:] else words[0]

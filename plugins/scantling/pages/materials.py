@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from scantling.measure import Money, write_area, write_board_feet, write_linear, write_money, write_number
-from scantling.pages.facts import measure
+from scantling.pages.facts import measure, thickness
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.report import Report, StockLine, WareLine
@@ -52,7 +52,7 @@ def _row(line: StockLine | WareLine, report: Report, look: Look) -> str:
 
 def _stock_words(line: StockLine, look: Look) -> tuple[str, str]:
     stock = line.stock
-    thick, wide = measure(stock.thick, look), measure(line.sale.width, look)
+    thick, wide = thickness(stock.thick, look), measure(line.sale.width, look)
     note = f"{thick} thick" if stock.is_sheet else f"{thick} × {wide} actual"
     if stock.note:
         note += f"; {escape(stock.note)}"

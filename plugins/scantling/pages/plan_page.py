@@ -6,25 +6,17 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from scantling.measure import write_money
+from scantling.pages.drawings import Drawings
 from scantling.pages.finished import Page
 from scantling.pages.fragments import plan_fragments
 from scantling.pages.front_matter import in_front_matter
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import bare, escape_markdown
+from scantling.pages.sections import SECTIONS
 from scantling.plan import Offered
 from scantling.report import Report
 
-SECTIONS = (
-    ("materials", "Materials list"),
-    ("cut-list", "Cut list"),
-    ("diagrams", "Cut diagrams"),
-    ("joinery", "Joints and hardware"),
-    ("steps", "Steps"),
-    ("safety", "Safety"),
-    ("notes", "Notes and corrections"),
-)
-"""Fragments that stand under a heading of their own."""
 SEARCHED = {"summary", "intro", "steps", "safety", "notes"}
 """Fragments of whole sentences; tables and figures would run together in a search index."""
 
@@ -37,21 +29,32 @@ class AtSize:
     report: Report
 
 
-def plan_page(here: AtSize, sizes: Sequence[AtSize], look: Look, folder: str, made_from: str) -> Page:
+def plan_page(
+    here: AtSize,
+    sizes: Sequence[AtSize],
+    look: Look,
+    folder: str,
+    made_from: str,
+    *,
+    drawings: Drawings | None = None,
+    live: str = "",
+) -> Page:
     """Return the page of a plan at one size.
 
     Args:
         sizes: the plan at every offered size, the usual one first.
         folder: where the plan's pages stand: `plans/bench`.
         made_from: the author's file.
+        drawings: of the plan at this size, where they have been made already.
+        live: the controls with which readers choose a size of their own.
     """
     plan = here.report.fitted.plan
     is_usual = not here.offered.slug
-    fragments = plan_fragments(here.report, look)
+    fragments = plan_fragments(here.report, look, drawings=drawings)
     found = search_words(here.report)
     blocks = [
         f"# {escape_markdown(_title(here))}",
-        *_head(fragments, here, sizes),
+        *_head(fragments, here, sizes, live),
         *_sections(fragments),
         _ending(here, found),
     ]
@@ -82,11 +85,12 @@ def _title(here: AtSize) -> str:
     return f"{title}, {here.offered.label}" if here.offered.slug else title
 
 
-def _head(fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize]) -> Iterator[str]:
+def _head(fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize], live: str) -> Iterator[str]:
     yield _unsearched(_fragment("print", fragments["print"], class_="sc-print"))
     picture = _fragment("picture", fragments["picture"], class_="sc-picture")
     yield _unsearched(picture + _fragment("facts", fragments["facts"]), class_="sc-head")
     yield _unsearched(size_links(here, sizes)) if len(sizes) > 1 else ""
+    yield live
     yield _fragment("summary", fragments["summary"], class_="sc-summary")
     yield _fragment("intro", fragments["intro"], class_="sc-text")
 

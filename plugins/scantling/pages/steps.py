@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from scantling.pages.diagrams import figure
+from scantling.pages.drawings import Drawing, Drawings
 from scantling.pages.html import escape, items, tag
 from scantling.pages.look import Look
 from scantling.pages.words import line_of, prose_of
@@ -11,18 +13,21 @@ from scantling.plan import FittedPlan, FittedProse, FittedStep, FittedUse
 from scantling.report import Report
 
 
-def steps(report: Report, look: Look) -> str:
+def steps(report: Report, look: Look, drawings: Drawings) -> str:
     """Return every step that there is at this size."""
     fitted = report.fitted
-    return tag("ol", "".join(_step(step, fitted, look) for step in fitted.steps), class_="sc-steps")
+    inner = "".join(_step(step, fitted, look, drawings.steps.get(step.number)) for step in fitted.steps)
+    return tag("ol", inner, class_="sc-steps") if inner else ""
 
 
-def _step(step: FittedStep, fitted: FittedPlan, look: Look) -> str:
+def _step(step: FittedStep, fitted: FittedPlan, look: Look, drawing: Drawing | None) -> str:
     title = tag("h3", line_of(step.title, look.words, look.display), id=f"step-{step.number}")
     takes = _takes(step, fitted)
     text = tag("div", prose_of(step.text, look.words, look.display), class_="sc-text")
     return tag(
-        "li", title + takes + _picture(step, look) + text + cautions(step.cautions, look), class_="sc-step"
+        "li",
+        title + takes + _picture(step, look, drawing) + text + cautions(step.cautions, look),
+        class_="sc-step",
     )
 
 
@@ -43,13 +48,13 @@ def _use(use: FittedUse, fitted: FittedPlan) -> str:
     return f"{count}{mark}{escape(use.name)}"
 
 
-def _picture(step: FittedStep, look: Look) -> str:
-    if not step.step.picture:
-        return ""
-    picture = tag(
-        "img", src=look.photo(step.step.picture), alt=step.step.picture_alt, loading="lazy", decoding="async"
-    )
-    return tag("figure", picture, class_="sc-photo")
+def _picture(step: FittedStep, look: Look, drawing: Drawing | None) -> str:
+    """Return the author's photo of the step, else the drawing of what it adds."""
+    if step.step.picture:
+        source = look.photo(step.step.picture)
+        picture = tag("img", src=source, alt=step.step.picture_alt, loading="lazy", decoding="async")
+        return tag("figure", picture, class_="sc-photo")
+    return figure(drawing, look) if drawing is not None else ""
 
 
 def cautions(prose: Iterable[FittedProse], look: Look) -> str:
