@@ -89,14 +89,14 @@ def bar_need(
         column = [0] * size
         column[index] += side
         column[other] -= its_side
-        pool.append((0.0, len(caps) + number, tuple(column)))
+        pool.append(mixture.column(0.0, len(caps) + number, tuple(column)))
 
     def find(shadow: list[float]) -> list[Column]:
         steps.done += 250
-        targets = [prices[j] - (shadow[mixture.row_of[j]] if j in mixture.row_of else 0.0) + 1e-9 for j in bars.order]
+        targets = [mixture.target(j, prices[j]) + 1e-9 for j in bars.order]
         rooms = [bars.rooms[j] for j in bars.order]
         found = best_patterns(bars.lengths, bars.most, shadow[:size], rooms, targets)
-        return [(prices[bars.order[at]], bars.order[at], tuple(counts)) for _, at, counts in found]
+        return [mixture.column(prices[bars.order[at]], bars.order[at], tuple(counts)) for _, at, counts in found]
 
     shadow = mixture.solve(pool, find, 10)[:size]
     largest = max(shadow)

@@ -7,124 +7,142 @@ from its shadow prices is recomputed in whole numbers elsewhere.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 
 TINY = 1e-9
+ENOUGH = 1e-7
+"""A column that gains less than this is as good as none."""
+FRESH = 64
+"""After so many pivots the shadow prices are computed anew, so that errors do not add up."""
 
-Column = tuple[float, int, tuple[int, ...]]
-"""Its cost, its sort of stock (or -1), and how many of each row it covers."""
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A pattern as the programme sees it."""
+
+    cost: float
+    sort: int
+    """Its sort of stock, or the number of a cap of another kind."""
+    counts: tuple[int, ...]
+    """How many of each row it covers."""
+    marks: tuple[tuple[int, float], ...]
+    """The same without the zeros, and with its cap."""
 
 
 class Mixture:
-    """The programme: least cost such that every row is covered; rows of `limits` are capped."""
+    """The programme: least cost such that every row is covered; rows with limits are capped."""
 
     def __init__(self, needs: Sequence[int], limits: Sequence[int | None], dear: Sequence[float]) -> None:
         """Start with stand-ins that cover each row at the price `dear`."""
         self.kinds = len(needs)
-        self.caps = [number for number, limit in enumerate(limits) if limit is not None]
-        self.row_of = {number: self.kinds + row for row, number in enumerate(self.caps)}
-        size = self.size = self.kinds + len(self.caps)
+        caps = [number for number, limit in enumerate(limits) if limit is not None]
+        self.row_of = {number: self.kinds + row for row, number in enumerate(caps)}
+        size = self.size = self.kinds + len(caps)
         self.inverse = [[1.0 if i == j else 0.0 for j in range(size)] for i in range(size)]
         self.basis: list[Column | None] = [None] * size
-        self.costs = [float(price) for price in dear] + [0.0] * len(self.caps)
-        self.amounts = [float(need) for need in needs] + [float(limits[number] or 0) for number in self.caps]
+        self.costs = [float(price) for price in dear] + [0.0] * len(caps)
+        self.amounts = [float(need) for need in needs] + [float(limits[number] or 0) for number in caps]
+        self.shadow = list(self.costs)
         self.pivots = 0
 
-    def prices(self) -> list[float]:
-        """Return the shadow price of each row."""
-        found = [0.0] * self.size
-        for cost, row in zip(self.costs, self.inverse, strict=True):
-            if cost:
-                found = [price + cost * value for price, value in zip(found, row, strict=True)]
-        return found
+    def column(self, cost: float, sort: int, counts: tuple[int, ...]) -> Column:
+        """Return a pattern as a column."""
+        marks = [(row, float(count)) for row, count in enumerate(counts) if count]
+        if sort in self.row_of:
+            marks.append((self.row_of[sort], 1.0))
+        return Column(cost, sort, counts, tuple(marks))
 
     def value(self) -> float:
         """Return the cost of the mixture."""
         return sum(cost * amount for cost, amount in zip(self.costs, self.amounts, strict=True))
 
-    def gain(self, column: Column, prices: Sequence[float]) -> float:
+    def gain(self, column: Column) -> float:
         """Return how much cheaper the column is than what it replaces."""
-        cost, sort, counts = column
-        gain = -cost
-        for count, price in zip(counts, prices):
-            if count:
-                gain += count * price
+        shadow = self.shadow
+        gain = -column.cost
+        for row, mark in column.marks:
+            gain += mark * shadow[row]
+        return gain
+
+    def target(self, sort: int, price: float) -> float:
+        """Return what the kinds in a pattern must be worth for the pattern to gain."""
         row = self.row_of.get(sort)
-        return gain + prices[row] if row is not None else gain
+        return price if row is None else price - self.shadow[row]
 
-    def enter(self, column: Column) -> bool:
-        """Take a column into the mixture; return whether anything changed."""
-        cost, sort, counts = column
-        marks = [(k, float(count)) for k, count in enumerate(counts) if count]
-        if sort in self.row_of:
-            marks.append((self.row_of[sort], 1.0))
-        return self._pivot(column, cost, marks)
-
-    def slack(self, row: int, sign: float) -> bool:
-        """Take the surplus of a kind (-1) or the slack of a cap (+1) into the mixture."""
-        return self._pivot((0.0, -2 - row, ()), 0.0, [(row, sign)])
-
-    def _pivot(self, column: Column, cost: float, marks: list[tuple[int, float]]) -> bool:
-        if len(marks) == 1:
-            at, mark = marks[0]
-            step = [row[at] * mark for row in self.inverse]
-        else:
-            step = [sum([row[at] * mark for at, mark in marks]) for row in self.inverse]
-        best, out = None, -1
-        for row, (move, amount) in enumerate(zip(step, self.amounts, strict=True)):
-            if move > TINY:
-                ratio = amount / move
-                if best is None or ratio < best - TINY or (ratio <= best + TINY and move > step[out]):
-                    best, out = ratio, row
-        if best is None:
-            return False
-        self.pivots += 1
-        lead = step[out]
-        new = [value / lead for value in self.inverse[out]]
-        amount = max(0.0, self.amounts[out] / lead)
-        for row, move in enumerate(step):
-            if row != out and (move > TINY or move < -TINY):
-                self.inverse[row] = [a - move * b for a, b in zip(self.inverse[row], new, strict=True)]
-                self.amounts[row] = max(0.0, self.amounts[row] - move * amount)
-        self.inverse[out], self.amounts[out] = new, amount
-        self.basis[out], self.costs[out] = column, cost
-        return True
-
-    def solve(self, pool: list[Column], find: Callable[[list[float]], list[Column]], most: int) -> list[float]:
+    def solve(self, pool: list[Column], find: Callable[[list[float]], list[Column]], rounds: int) -> list[float]:
         """Add columns while any helps; return the last shadow prices.
 
         Args:
             pool: columns known so far; new ones are added to it.
             find: gives columns that gain at some shadow prices.
-            most: how many rounds at most.
+            rounds: how often columns are looked for at most.
         """
-        for _ in range(most):
-            prices = self.prices()
-            while self._settle(pool, prices):
-                prices = self.prices()
-            found = find(prices)
+        for _ in range(rounds):
+            while self._settle(pool):
+                pass
             changed = False
-            for column in found:
+            for column in find(self.shadow):
                 pool.append(column)
-                if self.gain(column, self.prices()) > TINY:
-                    changed = self.enter(column) or changed
+                gain = self.gain(column)
+                if gain > ENOUGH:
+                    changed = self._enter(column, gain) or changed
             if not changed:
-                return prices
-        return self.prices()
+                break
+        return self.shadow
 
-    def _settle(self, pool: list[Column], prices: list[float]) -> bool:
+    def _settle(self, pool: list[Column]) -> bool:
         """Take in the best known column, surplus or slack; return whether there was one."""
-        best, which = 1e-7, None
-        for row in range(self.kinds):
-            if -prices[row] > best:
-                best, which = -prices[row], (row, -1.0)
-        for row in range(self.kinds, self.size):
-            if prices[row] > best:
-                best, which = prices[row], (row, 1.0)
-        column = None
-        for known in pool:
-            gain = self.gain(known, prices)
+        best, enters = ENOUGH, None
+        for row, price in enumerate(self.shadow):
+            gain = -price if row < self.kinds else price
             if gain > best:
-                best, column = gain, known
-        if column is not None:
-            return self.enter(column)
-        return which is not None and self.slack(*which)
+                best, enters = gain, Column(0.0, -2 - row, (), ((row, -1.0 if row < self.kinds else 1.0),))
+        for known in pool:
+            gain = self.gain(known)
+            if gain > best:
+                best, enters = gain, known
+        return enters is not None and self._enter(enters, best)
+
+    def _enter(self, column: Column, gain: float) -> bool:
+        """Take a column into the mixture; return whether that was possible."""
+        marks = column.marks
+        if len(marks) == 1:
+            at, mark = marks[0]
+            step = [row[at] * mark for row in self.inverse]
+        else:
+            step = [sum([row[at] * mark for at, mark in marks]) for row in self.inverse]
+        out = self._leaves(step)
+        if out < 0:
+            return False
+        self.pivots += 1
+        lead = step[out]
+        new = [value / lead for value in self.inverse[out]]
+        amount = max(0.0, self.amounts[out] / lead)
+        inverse, amounts = self.inverse, self.amounts
+        for row, move in enumerate(step):
+            if row != out and (move > TINY or move < -TINY):
+                inverse[row] = [a - move * b if b else a for a, b in zip(inverse[row], new)]
+                amounts[row] = max(0.0, amounts[row] - move * amount)
+        inverse[out], amounts[out] = new, amount
+        self.basis[out], self.costs[out] = column, column.cost
+        self.shadow = [price - gain * value for price, value in zip(self.shadow, new)]
+        if self.pivots % FRESH == 0:
+            self._refresh()
+        return True
+
+    def _leaves(self, step: list[float]) -> int:
+        """Return the row that runs out first, or -1 where none does."""
+        best, out = 0.0, -1
+        for row, move in enumerate(step):
+            if move > TINY:
+                ratio = self.amounts[row] / move
+                if out < 0 or ratio < best - TINY or (ratio <= best + TINY and move > step[out]):
+                    best, out = ratio, row
+        return out
+
+    def _refresh(self) -> None:
+        found = [0.0] * self.size
+        for cost, row in zip(self.costs, self.inverse, strict=True):
+            if cost:
+                found = [price + cost * value for price, value in zip(found, row)]
+        self.shadow = found

@@ -54,7 +54,7 @@ class Rebuilder:
                 return None
             boards, loose = self.ruin()
             self.steps.done += 10
-            limit = max(worst, best * (1 + chance.below(12) / 100))
+            limit = max(worst, best * (1 + chance.below(50) / 100))
             boards, left = self.recreate(boards, loose, limit)
             area = sum([areas[k] for k in left])
             if area <= limit:
@@ -144,7 +144,7 @@ class Rebuilder:
             spare, wide = board[2], board[4]
             for way in self.ways[board[0], board[1]][kind]:
                 _, length, width = way
-                if length <= spare and chance.below(32):
+                if length <= spare and chance.below(16):
                     cost = length * (wide - side_value * (wide - width))
                     if best is None or cost < best:
                         best, where = cost, (board, way, None, None)
@@ -162,7 +162,7 @@ class Rebuilder:
                     for strip in strips:
                         wider = width - strip[0]
                         more = strip[1] + length - slen
-                        if more > spare or wider > free or not chance.below(32):
+                        if more > spare or wider > free or not chance.below(16):
                             continue
                         if wider < 0:
                             wider = 0

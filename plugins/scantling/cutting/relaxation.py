@@ -48,7 +48,7 @@ class Relaxation:
     def __init__(self, patterns: Patterns, steps: Steps) -> None:
         self.patterns, self.steps = patterns, steps
         self.pool: dict[tuple[int, tuple[int, ...]], object] = {}
-        self.bases: list[Column] = []
+        self.bases: list[tuple[float, int, tuple[int, ...]]] = []
         self.until = 1 << 62
 
     def learn(self, other: Relaxation | None) -> None:
@@ -106,8 +106,8 @@ class Relaxation:
 
     def _basis(self, mixture: Mixture) -> list[tuple[float, int, tuple[int, ...]]]:
         """Return the patterns in use as (how often, sort, counts), most used first."""
-        found = [(amount, column[1], column[2]) for amount, column in zip(mixture.amounts, mixture.basis)
-                 if column is not None and column[1] >= 0 and amount > 1e-7]  # fmt: skip
+        found = [(amount, column.sort, column.counts) for amount, column in zip(mixture.amounts, mixture.basis)
+                 if column is not None and column.sort >= 0 and amount > 1e-7]  # fmt: skip
         found.sort(key=lambda one: (-one[0], one[1], one[2]))
         return found
 
@@ -116,13 +116,13 @@ class Relaxation:
     ) -> list[float]:
         patterns = self.patterns
         size = len(patterns.counts)
-        pool = [(prices[j], j, counts) for j, counts in self.pool if j in sorts]
+        pool = [mixture.column(prices[j], j, counts) for j, counts in self.pool if j in sorts]
 
         def find(shadow: list[float]) -> list[Column]:
             if self.steps.done > self.until:
                 raise Unfinished
             worths = [max(0.0, price) for price in shadow[:size]]
-            targets = [prices[j] - (shadow[mixture.row_of[j]] if j in mixture.row_of else 0.0) + 1e-6 for j in sorts]
+            targets = [mixture.target(j, prices[j]) + 1e-6 for j in sorts]
             self.steps.done += 5 * size + len(pool) // 2 * 3
             held = patterns.best(worths, sorts, targets)
             if amounts is not None:
@@ -136,7 +136,7 @@ class Relaxation:
                 for _, counts, chain in found:
                     key = (j, tuple(counts))
                     self.pool[key] = chain
-                    columns.append((prices[j], *key))
+                    columns.append(mixture.column(prices[j], *key))
             return columns
 
         return mixture.solve(pool, find, rounds)[:size]
