@@ -9,6 +9,7 @@ from scantling.measure import Display
 from scantling.pages.html import escape, tag
 from scantling.pages.live.choice import position_of, positions, show, whole_choice
 from scantling.pages.live.my_shop import FRACTIONS
+from scantling.pages.sections import SECTIONS
 from scantling.plan import Choice, Option, Plan, Size
 from scantling.report import Report
 from scantling.shop import Sale, Shop, Stock, Ware
@@ -20,7 +21,14 @@ FROM_FILE = (
 )
 
 
-def plan_controls(reports: list[Report], choice: Choice, *, up: str, display: Display, engine: str) -> str:
+def plan_controls(
+    reports: list[Report],
+    choice: Choice,
+    *,
+    up: str,
+    display: Display,
+    engine: str,
+) -> str:
     """Return the controls of a plan page.
 
     Args:
@@ -49,9 +57,11 @@ def plan_controls(reports: list[Report], choice: Choice, *, up: str, display: Di
         data_engine=engine,
         data_start=_json({**{name: show(value, Display()) for name, value in choice.sizes.items()}, **choice.options}),
         data_display=_json({"units": display.system, "fraction": display.denominator}),
+        data_sections=_json(dict(SECTIONS)),
         data_search_exclude="true",
     )
-    return section + tag("noscript", tag("p", WITHOUT_SCRIPT, class_="sc-live__without")) + from_file()
+    without = tag("noscript", tag("p", WITHOUT_SCRIPT, class_="sc-live__without")) + from_file()
+    return section + tag("div", without, data_search_exclude="true")
 
 
 def from_file() -> str:

@@ -115,6 +115,7 @@ def _chosen(plan: Plan, choice: Choice, start: Choice, display: Display) -> Answ
         low, high = show(size.least, display), show(size.most, display)
         sizes[name] = {
             "text": show(value, display),
+            "exact": show(value, Display()),
             "position": position_of(value, positions(size)),
             "range": f"{low} to {high}",
         }

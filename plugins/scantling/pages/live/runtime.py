@@ -15,6 +15,7 @@ import subprocess
 import sys
 import tarfile
 import tempfile
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -69,9 +70,13 @@ class Runtime:
         return sorted(self.folder.iterdir())
 
 
-def find_runtime(cache: Path | None = None) -> Runtime | None:
-    """Return what was made before for exactly this engine, or None."""
-    digest = _digest()
+def find_runtime(digest: str = "", cache: Path | None = None) -> Runtime | None:
+    """Return what was made before for exactly this engine, or None.
+
+    Args:
+        digest: the engine's; worked out from the code where it is not known.
+    """
+    digest = digest or _digest()
     folder = (cache or cache_folder()) / f"runtime-{digest}"
     return Runtime(folder, digest) if (folder / "NOTICE.txt").is_file() else None
 
@@ -83,7 +88,7 @@ def get_runtime(cache: Path | None = None) -> Runtime:
         NoRuntime: where Node.js is missing or the core cannot be had.
     """
     cache = cache or cache_folder()
-    found = find_runtime(cache)
+    found = find_runtime(cache=cache)
     if found is not None:
         return found
     cache.mkdir(parents=True, exist_ok=True)
@@ -101,6 +106,23 @@ def get_runtime(cache: Path | None = None) -> Runtime:
         shutil.copyfile(HERE / "NOTICE.txt", out / "NOTICE.txt")
         _put(out, cache / f"runtime-{digest}")
     return Runtime(cache / f"runtime-{digest}", digest)
+
+
+def ready_engine(tell: Callable[[str], None]) -> str:
+    """Return the digest of what a browser loads, after making it if need be; "" where it cannot be had.
+
+    Args:
+        tell: gets words for the author of the site, where there is something to know.
+    """
+    try:
+        found = find_runtime()
+        if found is None:
+            tell("packing the engine for the reader's browser (once, some seconds)")
+            found = get_runtime()
+    except NoRuntime as why:
+        tell(f"the site is built without sizes of a reader's own choice: {why}")
+        return ""
+    return found.digest
 
 
 def cache_folder() -> Path:

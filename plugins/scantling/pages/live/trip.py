@@ -51,15 +51,15 @@ def plan_trip(opened: Opened, question: Mapping[str, Any]) -> dict[str, Any]:
     """
     reader = opened.reader(question.get("mine"))
     faults: list[dict[str, Any]] = []
-    wanted = list(_wanted(opened, reader, question.get("items"), faults))
-    answer: dict[str, Any] = {"ok": True, "warnings": [*told(reader.warnings), *faults], "items": []}
+    listed = list(_wanted(opened, reader, question.get("items"), faults))
+    wanted = [one for one in listed if one is not None]
+    answer: dict[str, Any] = {"ok": True, "warnings": [*told(reader.warnings), *faults], "items": [_item(one, reader) for one in listed]}
     if not wanted:
         return {**answer, "fragments": {}, "say": "Nothing on the list yet."}
     look = Look(reader.display, {}, inline=data_address)
     together = _together(wanted, reader)
     return {
         **answer,
-        "items": [_item(one, reader) for one in wanted],
         "fragments": {
             "trip-sum": _sum(wanted, together, reader),
             "trip-materials": materials(together, look),
@@ -69,14 +69,14 @@ def plan_trip(opened: Opened, question: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _wanted(opened: Opened, reader: Reader, items: object, faults: list[dict[str, Any]]) -> Iterator[_Wanted]:
+def _wanted(opened: Opened, reader: Reader, items: object, faults: list[dict[str, Any]]) -> Iterator[_Wanted | None]:
+    """Yield what is on the list; None in the place of what cannot be built, which is told of."""
     listed = items if isinstance(items, list) else []
     for number, item in enumerate(listed[:MOST_PLANS]):
-        if not isinstance(item, dict):
-            continue
         try:
-            yield _fitted(opened, reader, item)
+            yield _fitted(opened, reader, item if isinstance(item, dict) else {})
         except Faulty as faulty:
+            yield None
             faults += [{**fault, "control": f"item {number}"} for fault in told(faulty.faults)]
 
 
@@ -145,7 +145,9 @@ def _hardware(one: _Wanted) -> Iterator[FittedHardware]:
         named.add(item.ware)
 
 
-def _item(one: _Wanted, reader: Reader) -> dict[str, str]:
+def _item(one: _Wanted | None, reader: Reader) -> dict[str, str]:
+    if one is None:
+        return {"label": "", "each": "", "alone": ""}
     each = _money(one.report.totals.cost, reader)
     return {"label": one.label or "as drawn", "each": each, "alone": _money(one.alone, reader)}
 

@@ -1,0 +1,25 @@
+// Wakes the live parts of a page; a page without them, or a browser without modules, loads nothing more.
+(() => {
+  "use strict";
+  const here = document.currentScript.src;
+  const wake = () => {
+    for (const root of document.querySelectorAll("[data-live]:not([data-awake])")) {
+      root.dataset.awake = "";
+      if (location.protocol === "file:") {
+        for (const words of document.querySelectorAll("[data-live-file]")) words.hidden = false;
+        continue;
+      }
+      import(new URL(`${root.dataset.live}.js`, here))
+        .then((page) => page.start(root))
+        .catch(() => {
+          const words = document.createElement("p");
+          words.className = "sc-live__without";
+          words.textContent = "The script that works out other sizes could not be loaded. The sizes above still work.";
+          root.before(words);
+        });
+    }
+  };
+  if (typeof document$ !== "undefined") document$.subscribe(wake);
+  else if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", wake);
+  else wake();
+})();

@@ -1,0 +1,203 @@
+// The controls of a plan page: they send what was typed to the engine and put what comes back into the page.
+import { ask, follow } from "./engine.js";
+import * as faults from "./faults.js";
+import * as mine from "./mine.js";
+import { keep, recall } from "./store.js";
+
+const STILL = "The sizes offered above still work.";
+
+export const start = (root) => {
+  const { slug, title, up, engine } = root.dataset;
+  const here = new URL(location.pathname, location.href);
+  const home = new URL(up, here);
+  const begin = JSON.parse(root.dataset.start);
+  const site = {
+    engine,
+    shop: new URL("../live-shop.json", home).href,
+    display: JSON.parse(root.dataset.display),
+    plans: { [slug]: new URL("live.json", home).href },
+  };
+  const say = root.querySelector("[data-live-say]");
+  const progress = root.querySelector("progress");
+  let chosen = {}; // what was chosen here, by name, as typed or as the engine wrote it
+  let shown = null; // the last good answer
+  let busy = false;
+  let next = null;
+
+  const controls = () => root.querySelectorAll("[data-name]");
+  const general = (message, help = "") => faults.show(root, [{ control: "", message, help }]);
+
+  const question = (touched, more = {}) => ({ ask: "fit", slug, up, start: begin, chosen, mine: mine.settings(), touched, ...more });
+
+  // one question at a time; of those that come meanwhile only the last is asked
+  const update = async (touched, how = {}) => {
+    next = { touched, how };
+    if (busy) return;
+    busy = true;
+    root.setAttribute("aria-busy", "true");
+    while (next) {
+      const { touched: control, how: wanted } = next;
+      next = null;
+      try {
+        take(await ask(question(control, { forgiving: wanted.forgiving ?? false }), site), wanted);
+      } catch (error) {
+        faults.clear(root);
+        general(`Other sizes cannot be worked out here: ${error.message}.`, STILL);
+        say.textContent = "";
+      }
+    }
+    busy = false;
+    root.removeAttribute("aria-busy");
+  };
+
+  const take = (answer, { address = "push" }) => {
+    faults.clear(root);
+    if (!answer.ok) {
+      faults.show(root, answer.faults);
+      say.textContent = shown || answer.faults.length ? `Not shown. ${answer.faults[0]?.message ?? ""}` : "";
+      return;
+    }
+    shown = answer;
+    fill(answer);
+    replace(answer.fragments);
+    headline(answer.label);
+    if (address !== "keep") remember(answer.address, address);
+    faults.show(root, answer.warnings, { doubtful: true });
+    say.textContent = answer.say;
+    root.querySelector("[data-live-reset]").disabled = answer.address === "";
+  };
+
+  const fill = ({ sizes, options }) => {
+    const exact = { ...Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, size.exact])), ...options };
+    chosen = Object.fromEntries(Object.keys(chosen).filter((name) => name in exact).map((name) => [name, exact[name]]));
+    for (const [name, size] of Object.entries(sizes)) {
+      for (const box of controls()) if (box.dataset.name === name && box.type === "text") box.value = size.text;
+      for (const slider of root.querySelectorAll("[data-slider]")) {
+        if (slider.dataset.slider !== name) continue;
+        if (slider !== document.activeElement || !next) slider.value = size.position;
+        slider.setAttribute("aria-valuetext", size.text);
+      }
+      for (const span of root.querySelectorAll("[data-range]")) if (span.dataset.range === name) span.textContent = size.range;
+    }
+    for (const box of controls()) if (box.type === "radio") box.checked = options[box.dataset.name] === box.value;
+  };
+
+  const replace = (fragments) => {
+    let before = root;
+    for (const [name, html] of Object.entries(fragments)) {
+      let block = document.querySelector(`[data-fragment="${name}"]`);
+      if (!block && html) block = insert(name, before);
+      if (!block) continue;
+      if (block.dataset.html !== html) block.innerHTML = html;
+      block.dataset.html = html;
+      const outer = block.parentElement.matches("[data-search-exclude]") && block.parentElement.children.length === 1 ? block.parentElement : block;
+      outer.hidden = html === "";
+      if (outer.previousElementSibling?.matches("h2")) outer.previousElementSibling.hidden = html === "";
+      before = outer;
+    }
+    document.dispatchEvent(new CustomEvent("scantling-changed"));
+  };
+
+  // a section that the size as drawn has nothing for
+  const insert = (name, before) => {
+    const block = document.createElement("div");
+    block.dataset.fragment = name;
+    before.after(block);
+    const heading = JSON.parse(root.dataset.sections)[name];
+    if (heading) block.before(Object.assign(document.createElement("h2"), { textContent: heading }));
+    return block;
+  };
+
+  const headline = (label) => {
+    const head = document.querySelector("h1");
+    if (head) head.textContent = label ? `${title}, ${label}` : title;
+  };
+
+  const remember = (query, how) => {
+    const address = here.pathname + (query ? `?${query}` : "") + location.hash;
+    if (address === location.pathname + location.search + location.hash) return;
+    if (how === "push") history.pushState(history.state, "", address);
+    else history.replaceState(history.state, "", address);
+  };
+
+  // what an address chooses; names that are not the plan's are told of by the engine
+  const fromAddress = () => Object.fromEntries(new URLSearchParams(location.search));
+
+  root.addEventListener("change", ({ target }) => {
+    if (!target.dataset.name) return;
+    chosen[target.dataset.name] = target.value;
+    update(target.dataset.control);
+  });
+  root.addEventListener("input", ({ target }) => {
+    const name = target.dataset.slider;
+    if (!name) return;
+    chosen[name] = JSON.parse(target.dataset.values)[target.value];
+    for (const box of controls()) if (box.dataset.name === name) box.value = chosen[name];
+    update(`size ${name}`, { address: "replace" });
+  });
+  root.addEventListener("click", ({ target }) => {
+    const button = target.closest("button");
+    if (button?.matches("[data-live-reset]")) {
+      chosen = {};
+      update("");
+    } else if (button?.matches("[data-live-copy]")) copy();
+    else if (button?.matches("[data-live-add]")) add();
+  });
+
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(location.href);
+      say.textContent = "The link is copied.";
+    } catch { say.textContent = `The link: ${location.href}`; }
+  };
+
+  const add = () => {
+    const items = recall("trip").data ?? [];
+    const sizes = shown ? Object.fromEntries(Object.entries(shown.sizes).map(([name, size]) => [name, size.exact])) : begin;
+    items.push({ slug, count: 1, chosen: { ...sizes, ...shown?.options } });
+    const kept = keep("trip", items);
+    say.textContent = kept ? `${title} is on the shopping trip.` : "This browser does not let the page keep a list.";
+    root.querySelector("[data-live-trip]").hidden = !kept;
+  };
+
+  // the files beside the page, at the size that is shown
+  const download = async (link, event) => {
+    const name = link.getAttribute("href");
+    if (!shown?.address && !mine.settings()) return;
+    event.preventDefault();
+    const { files } = await ask(question("", { files: true }), site);
+    const file = URL.createObjectURL(new Blob([files[name]], { type: "application/octet-stream" }));
+    Object.assign(document.createElement("a"), { href: file, download: name }).click();
+    setTimeout(() => URL.revokeObjectURL(file), 10_000);
+  };
+  const onClick = (event) => {
+    const link = event.target.closest?.('a[href="plan.json"], a[href="cut-list.csv"]');
+    if (link) download(link, event).catch((error) => general(`The file could not be made: ${error.message}.`));
+  };
+  const onBack = () => {
+    if (location.pathname !== here.pathname) return;
+    chosen = fromAddress();
+    update("", { forgiving: true, address: "keep" });
+  };
+  const stop = follow((state) => {
+    if (!root.isConnected) return leave();
+    progress.hidden = !state?.words;
+    if (state) progress.value = state.stage;
+    if (state?.words) say.textContent = `${state.words}…`;
+  });
+  const leave = () => {
+    stop();
+    document.removeEventListener("click", onClick);
+    removeEventListener("popstate", onBack);
+  };
+  document.addEventListener("click", onClick);
+  addEventListener("popstate", onBack);
+
+  const panel = mine.attach(root, (control) => update(control, { address: "replace" }));
+  root.querySelector("[data-live-trip]").hidden = !recall("trip").data?.length;
+  root.hidden = false;
+  if (panel.damaged) general(panel.damaged);
+  chosen = fromAddress();
+  const isChosen = Object.keys(chosen).some((name) => name !== "h" && name !== "q");
+  if (isChosen || panel.isSet()) update("", { forgiving: true, address: "keep" });
+};
