@@ -12,14 +12,15 @@ from scantling.drawing.body import Body
 from scantling.fault import Fault, Place
 from scantling.geometry import parting
 from scantling.measure import Display, Length
-from scantling.plan import FittedJoin, FittedPlan
+from scantling.plan import FittedJoin, FittedPlan, FittedWork
 
 LET_IN = ("dado", "groove", "rabbet", "half-lap")
 """Joins in which one part stands in the other."""
-_SLACK = 1 / 128
-"""Less than this is rounding, not a clash."""
+_SLACK = 1 / 32
+"""Less than this is no clash: lengths are rounded to the nearest sixteenth before they are sawn."""
 _REACH = 1 / 16
 """Parts that are no farther apart than this meet; a brace or a panel is cut so much short on purpose."""
+_OPEN = ("groove", "dado", "rabbet", "notch", "half-lap")
 _BLIND = ("groove", "dado", "rabbet", "shelf pin holes")
 _AXES = ("width", "depth", "height")
 _SHOWN = Display(denominator=64)
@@ -30,7 +31,8 @@ Pair = tuple[str, str]
 def find_clashes(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
     """Return a fault for each two kinds of part of which some stand in each other.
 
-    Parts that a join lets into each other may do so by the join's depth.
+    Parts that a join lets into each other may do so by the join's depth; parts that are joined otherwise, by
+    the depth of a rabbet, a groove or a notch that one of them has.
     """
     allowed = _let_in(fitted)
     worst: dict[Pair, float] = {}
@@ -41,7 +43,8 @@ def find_clashes(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
     for pair, depth in worst.items():
         join = allowed.get(pair)
         if join is None:
-            found.append(_clash(fitted, pair, depth))
+            if depth > _worked_depth(fitted, pair) + _SLACK:
+                found.append(_clash(fitted, pair, depth))
         elif join.depth is not None and depth > join.depth.top / join.depth.bottom + _SLACK:
             found.append(_too_deep(join, depth))
     return found
@@ -73,6 +76,20 @@ def _pair(one: str, other: str) -> Pair:
 def _let_in(fitted: FittedPlan) -> dict[Pair, FittedJoin]:
     joins = [join for join in fitted.joins if join.join.how in LET_IN]
     return {_pair(join.join.first, join.join.second): join for join in reversed(joins)}
+
+
+def _worked_depth(fitted: FittedPlan, pair: Pair) -> float:
+    """Return how deep the work on two parts that are joined lets one into the other."""
+    if not any(_pair(join.join.first, join.join.second) == pair for join in fitted.joins):
+        return 0.0
+    parts = [part for part in fitted.parts if part.id in pair]
+    deep = [
+        work.depth.top / work.depth.bottom
+        for part in parts
+        for work in part.work
+        if work.work.kind in _OPEN and work.depth is not None
+    ]
+    return max(deep, default=0.0)
 
 
 def _clash(fitted: FittedPlan, pair: Pair, depth: float) -> Fault:
@@ -163,12 +180,23 @@ def find_broken_through(fitted: FittedPlan) -> list[Fault]:
     found = []
     for part in fitted.parts:
         for work in part.work:
-            if work.work.kind not in _BLIND or work.depth is None or work.depth < part.thick:
+            if (
+                work.work.kind not in _BLIND
+                or work.depth is None
+                or work.depth < part.thick
+                or _is_in_edge(work)
+            ):
                 continue
             deep, thick = _SHOWN.length(work.depth), _SHOWN.length(part.thick)
             message = f"'{part.id}' is {thick} thick; a {work.work.kind} {deep} deep goes through it"
             found.append(Fault("breaks-through", message, work.work.place.at("depth"), "make it less deep"))
     return found
+
+
+def _is_in_edge(work: FittedWork) -> bool:
+    """Return whether work goes into an end or an edge, where the thickness does not bound it."""
+    words = work.work.where.replace(",", " ").split()
+    return "face" not in words and ("end" in words or "edge" in words)
 
 
 def check_fit(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
