@@ -79,7 +79,7 @@ def draw(given: Given, result: Result) -> Scene:
     """Return the board's face and its end."""
     length, width = inches(given.length("length")), inches(given.length("width"))
     thick = inches(given.length("thickness"))
-    frame = fit(length, width, most=150, right=130)
+    frame = fit(length, width, left=64, most=150, right=130)
     high = max(frame.high, 14 / frame.scale)
     shapes: list[Shape] = [frame.wood(0, 0, length, high)]
     end = fit(thick, width, left=340, right=40, top=frame.top, most=max(60, min(110, high * frame.scale)))

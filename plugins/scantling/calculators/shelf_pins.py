@@ -11,6 +11,8 @@ from scantling.measure import Length
 
 FROM_BOTTOM, CENTRED = "from the bottom", "in the middle"
 MOST_HOLES = 120
+NEAREST = Length(1) / 4
+"""The least between a hole and the top."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,8 +60,10 @@ def compute(given: Given) -> Result:
 
 def _must_fit(given: Given) -> None:
     height, bottom, top = given.length("height"), given.length("bottom"), given.length("top")
-    if bottom >= height:
-        raise given.refuse("bottom", "the first hole is above the top of the side", given.under(height))
+    if bottom > height - NEAREST:
+        raise given.refuse(
+            "bottom", "the first hole is above the top of the side", given.most(height - NEAREST)
+        )
     if bottom + top > height:
         raise given.refuse("top", "no hole is left between bottom and top", given.most(height - bottom))
     if given.length("setback") * 2 >= given.length("depth"):

@@ -168,7 +168,7 @@ CALCULATOR = Calculator(
             "1/2 in",
             "12 mm",
             "1/16 in",
-            "3 in",
+            "6 in",
             help="in grooves only",
         ),
         Ask(

@@ -69,8 +69,11 @@ def compute(given: Given) -> Result:
 def _must_fit(given: Given, board: Length, strip: Length, kerf: Length, straightening: Length) -> None:
     if kerf >= board:
         raise given.refuse("kerf", "the kerf is as wide as the board", given.under(board))
+    if strip > board:
+        message = f"a strip of {given.write(strip)} is wider than the board"
+        raise given.refuse("strip", message, given.most(board))
     if straightening >= board:
-        raise given.refuse("straightening", "straightening takes the whole board", given.under(board))
+        raise given.refuse("straightening", "straightening takes the whole board", given.most(board - strip))
     if strip > board - straightening:
         message = f"a strip of {given.write(strip)} is wider than what there is to rip"
         raise given.refuse("strip", message, given.most(board - straightening))

@@ -22,14 +22,14 @@ def _add_arguments(parser: ArgumentParser) -> None:
 
 def _run(given: Namespace) -> int:
     room: Any = import_module("scantling.calculators")
-    known = {calculator.slug: calculator for calculator in room.CALCULATORS}
     if given.name is None:
-        return _list(known, as_json=given.json)
-    if given.name not in known:
+        return _list(room.calculators(), as_json=given.json)
+    if given.name not in room.SLUGS:
         raise misused(
-            f"there is no calculator '{given.name}'", did_you_mean(given.name, known, kind="calculators")
+            f"there is no calculator '{given.name}'",
+            did_you_mean(given.name, room.SLUGS, kind="calculators"),
         )
-    answer = room.answer(known[given.name], _inputs(given.inputs), Display(given.units))
+    answer = room.run(given.name, _inputs(given.inputs), Display(given.units))
     if given.json:
         say(json.dumps(answer.to_data(), ensure_ascii=False, indent=2))
     elif answer.is_good:
@@ -43,12 +43,12 @@ def _input(fault: Any) -> str:
     return str(fault.place.path[0]) if fault.place.path else ""
 
 
-def _list(known: dict[str, Any], *, as_json: bool) -> int:
+def _list(known: tuple[Any, ...], *, as_json: bool) -> int:
     if as_json:
-        named = [{"name": name, "title": one.title, "question": one.question} for name, one in known.items()]
+        named = [{"name": one.slug, "title": one.title, "question": one.question} for one in known]
         say(json.dumps({"calculators": named}, ensure_ascii=False, indent=2))
     else:
-        say(table(("name", "question"), [(name, one.question) for name, one in known.items()]))
+        say(table(("name", "question"), [(one.slug, one.question) for one in known]))
     return FINE
 
 
@@ -65,7 +65,7 @@ def _inputs(written: list[str]) -> dict[str, str]:
 CALC = Command(
     "calc",
     "answer one question by a calculator; without a name, list them",
-    "scantling calc board-feet thick=1in width=6in length=8ft",
+    "scantling calc board-feet thickness=1in width=6in length=8ft",
     _add_arguments,
     _run,
 )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from scantling.calculators.kit.calculator import Calculator
@@ -19,7 +19,7 @@ WIDE = 100
 class Answer:
     """What a calculator answers to what a reader typed: figures, or what is wrong."""
 
-    calculator: Calculator
+    calculator: Calculator = field(repr=False)
     texts: tuple[tuple[str, str], ...]
     """Every question's name and what stood in its field, in order."""
     given: Given | None

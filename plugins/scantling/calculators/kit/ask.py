@@ -105,6 +105,10 @@ class Ask:
         mend = moved.help
         if moved.code in {"too-large", "too-many-digits"} and self.most and not mend:
             mend = nearest_is(self.most)
+        elif moved.code == "negative":
+            mend = nearest_is(self.least or "0")
+        elif moved.code == "part-of-a-cent":
+            mend = nearest_is(mend.removeprefix("write "))
         elif moved.code == "empty" and self.usual:
             mend = f"write {MEANT[self.kind]}, such as {self.usual}"
         return Fault(moved.code, f"{self.label}: {moved.message}", moved.place, mend, moved.notes)

@@ -1,0 +1,205 @@
+"""What holds for each calculator, whatever it reckons."""
+
+from __future__ import annotations
+
+import json
+import re
+from time import perf_counter
+from xml.etree import ElementTree
+
+import pytest
+
+from scantling.calculators import SLUGS, SUBJECTS, calculator, calculators, run, run_example
+from scantling.drawing import to_svg
+from scantling.fault import Faulty
+from scantling.measure import Display
+
+INCHES, MILLIMETRES = Display(), Display("mm")
+EVERY = pytest.mark.parametrize("slug", SLUGS)
+EITHER = pytest.mark.parametrize("display", [INCHES, MILLIMETRES], ids=["in", "mm"])
+CURVES = ("strips", "shelf-sag", "wood-movement", "moisture", "scale-plan")
+
+
+@EVERY
+@EITHER
+def test_the_usual_answers_have_an_answer(slug, display):
+    """What stands in the fields at first works, in inches and in millimetres."""
+    answer = run(slug, {}, display)
+
+    assert answer.faults == ()
+    assert answer.shown()
+    assert any(one.main for one in answer.shown())
+
+
+@EVERY
+@EITHER
+def test_the_worked_example_has_an_answer(slug, display):
+    """So does the worked example, which asks nothing that the calculator does not."""
+    answer = run_example(slug, display)
+
+    assert answer.faults == ()
+    assert set(calculator(slug).example.inputs) <= {ask.name for ask in calculator(slug).asks}
+
+
+@EVERY
+def test_it_says_where_it_comes_from(slug):
+    """Question, formula, source and exactness are there, and the words are finished."""
+    one = calculator(slug)
+
+    assert one.slug == slug
+    assert one.question.endswith("?")
+    assert one.subject in SUBJECTS
+    assert one.formula
+    assert one.source
+    assert all(
+        line.endswith(".") for line in (*one.source, one.exactness, one.example.story.rstrip("?") + ".")
+    )
+    assert not one.caution or one.caution.endswith(".")
+
+
+@EVERY
+@EITHER
+def test_all_that_is_shown_stands_in_text_and_data(slug, display):
+    """The terminal's text and the data carry the same words, figure by figure and row by row."""
+    answer = run_example(slug, display)
+    text, data = answer.to_text(), answer.to_data()
+
+    for shown in answer.shown():
+        assert shown.shop in text
+        assert all(part in text for part in (shown.exact, shown.off, shown.over))
+    assert [one["shop"] for one in data["results"]] == [one.shop for one in answer.shown()]
+    assert all(cell in text for table in data["tables"] for row in table["rows"] for cell in row)
+    assert all(line in re.sub(r"\s+", " ", text) for line in data["working"])
+    assert json.loads(json.dumps(data)) == data
+
+
+@EVERY
+def test_the_same_question_has_the_same_answer(slug):
+    """Text, data and drawing are the same bytes when asked again."""
+    one, other = run_example(slug), run_example(slug)
+
+    assert one.to_text() == other.to_text()
+    assert json.dumps(one.to_data()) == json.dumps(other.to_data())
+    assert to_svg(one.scene()) == to_svg(other.scene())
+
+
+@EVERY
+@EITHER
+def test_its_picture_is_sound(slug, display):
+    """The drawing is well-formed, says what it is, and its words stand inside it."""
+    scene = run_example(slug, display).scene()
+    root = ElementTree.fromstring(to_svg(scene))
+
+    assert scene.title
+    assert scene.told
+    for text in root.iter("{http://www.w3.org/2000/svg}text"):
+        if "transform" not in text.attrib:
+            assert -2 <= float(text.attrib["x"]) <= scene.width, text.text
+            assert 0 <= float(text.attrib["y"]) <= scene.height, text.text
+
+
+@EVERY
+def test_its_picture_follows_the_numbers(slug):
+    """Other numbers give another drawing."""
+    assert to_svg(run(slug, {}).scene()) != to_svg(run(slug, OTHER[slug]).scene())
+
+
+OTHER = {
+    "board-feet": {"width": "10 in"},
+    "piece-price": {"price": "6.10"},
+    "cost-per-foot": {"prices": "8 ft = 5.00, 10 ft = 5.85"},
+    "scale-plan": {"wanted": "40 in"},
+    "board-yield": {"parts": "5 of 20 in"},
+    "sheet-yield": {"parts": "5 of 20 x 10 in"},
+    "strips": {"strip": "1 in"},
+    "glue-up": {"width": "9 in"},
+    "equal-spaces": {"dividers": "4"},
+    "slats": {"largest-gap": "2 in"},
+    "shelf-pins": {"spacing": "2 in"},
+    "batch-rounding": {"parts": "6"},
+    "brace": {"width": "2 in"},
+    "segments": {"sides": "6"},
+    "sloped-sides": {"slope": "30 deg"},
+    "taper": {"foot": "1 1/4 in"},
+    "drawer": {"opening": "20 in"},
+    "sliding-doors": {"overlap": "3 in"},
+    "hinged-doors": {"stile": "3 in"},
+    "shelf-sag": {"span": "48 in"},
+    "wood-movement": {"dampest": "13"},
+    "moisture": {"humidity": "70"},
+    "weight": {"count": "1", "thickness": "1/2 in"},
+    "screws": {"gauge": "10"},
+    "finish": {"coats": "2"},
+    "glue": {"joints": "9"},
+    "fractions": {"sum": "3/4 in + 5 in"},
+    "convert": {"length": "20 mm"},
+}
+
+
+@pytest.mark.parametrize("slug", CURVES)
+@EITHER
+def test_a_curve_has_the_readers_point(slug, display):
+    """Those with a curve plot it, with a point picked out inside the axes."""
+    answer = run_example(slug, display)
+    plot = answer.calculator.plot(answer.given, answer.result)
+
+    assert plot.curves
+    assert plot.marks
+    for mark in plot.marks:
+        assert plot.across.least <= mark.x <= plot.across.most
+        assert plot.up.least <= mark.y <= plot.up.most
+    assert answer.plot() is not None
+
+
+@pytest.mark.parametrize("slug", CURVES)
+def test_the_point_lies_on_the_curve(slug):
+    """The reader's point is on the line that is drawn, or on the step that holds there."""
+    answer = run_example(slug)
+    plot = answer.calculator.plot(answer.given, answer.result)
+    points = plot.curves[0].points
+
+    for mark in plot.marks:
+        left = max((point for point in points if point[0] <= mark.x + 1e-9), default=points[0])
+        right = min((point for point in points if point[0] >= mark.x - 1e-9), default=points[-1])
+        low, high = sorted((left[1], right[1]))
+        assert low - 1e-9 <= mark.y <= high + 1e-9
+
+
+@EVERY
+def test_a_warm_answer_is_quick(slug):
+    """Answer, text, picture and plot of an answer take at most 20 ms (the best of five)."""
+
+    def once():
+        begin = perf_counter()
+        answer = run_example(slug)
+        answer.to_text()
+        to_svg(answer.scene())
+        answer.plot()
+        return perf_counter() - begin
+
+    assert min(once() for _ in range(5)) <= 0.020
+
+
+def test_each_is_listed_once_in_the_order_of_its_subject():
+    """The list is grouped by the headings under which readers look."""
+    subjects = [one.subject for one in calculators()]
+
+    assert len(set(SLUGS)) == len(SLUGS)
+    assert set(subjects) == set(SUBJECTS)
+
+
+def test_an_unknown_calculator_is_named_and_a_near_one_offered():
+    """A mistyped name gets the one that was meant."""
+    with pytest.raises(Faulty) as caught:
+        run("shelf-sagg", {})
+
+    (fault,) = caught.value.faults
+    assert fault.help == "did you mean 'shelf-sag'?"
+
+
+def test_names_may_be_typed_with_spaces_or_underscores():
+    """The name of a question is forgiving."""
+    plain = run("slats", {"largest-gap": "2 in"}).to_data()
+
+    assert run("slats", {"largest_gap": "2 in"}).to_data() == plain
+    assert run("Slats", {"Largest gap": "2 in"}).to_data() == plain
