@@ -13,8 +13,11 @@ from scantling.plan import FittedPart, Prose
 from scantling.shop import Stock
 
 SAID = re.compile(
-    r"\b(?:var(?:y|ies)|equally wide|sort|measure|share out|narrower|differ|true width|widest|not all alike)\b"
+    r"\b(?:var(?:y|ies)|equally wide|sort|uneven|share out|narrower|true width|widest|not all alike)\b"
 )
+
+_GAP = re.compile(r"\b(?:gap|space|spacing)s?\b")
+"""A length of that name, reckoned from the width of a part, takes up what its boards differ by."""
 
 
 def _examine(subject: Subject) -> Iterator[Finding]:
@@ -48,8 +51,14 @@ def _said(subject: Subject) -> set[str]:
     def speaks(*proses: Prose) -> bool:
         return any(SAID.search(words_of(prose)) for prose in proses)
 
-    found = {part.id for part in subject.plan.parts.values() if speaks(part.note)}
-    for step in subject.plan.steps:
+    plan = subject.plan
+    if speaks(plan.intro, *plan.cautions, *(step.text for step in plan.steps if not step.uses)):
+        return set(plan.parts)
+    found = {part.id for part in plan.parts.values() if speaks(part.note)}
+    for name, formula in plan.lengths.items():
+        if _GAP.search(name):
+            found |= {used.removesuffix(".width") for used in formula.names if used.endswith(".width")}
+    for step in plan.steps:
         if speaks(step.text, *step.cautions):
             found |= {use.name for use in step.uses}
     return found
@@ -59,7 +68,8 @@ ALLOW_VARIATION = Check(
     name="allow-variation",
     group="Wood",
     title="Is there room for boards that are not all alike?",
-    meaning="Pickets, rough and reclaimed boards are not all as wide as the rack says. A step that lays them out and "
+    meaning="Pickets, rough and reclaimed boards are not all as wide as the rack says. A step that lays "
+    "them out and "
     "measures what is left, or a 'least width', keeps the last one from not fitting.",
     mend="say in the step that the pieces are measured, or give the part a 'least width'",
     severity=Severity.WARNING,

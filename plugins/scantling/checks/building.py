@@ -62,7 +62,7 @@ def _needs(subject: Subject, step: FittedStep) -> tuple[Need, ...]:
 
 
 def kind_of(subject: Subject, ware: str) -> str:
-    """Return what kind of article a ware is: "glue", "pocket screw"; its own name if the shop does not say."""
+    """Return what kind of article a ware is: "glue", "pocket screw"; else its own name."""
     found = subject.shop.wares.get(ware)
     return (found.kind or ware) if found else ware
 

@@ -6,9 +6,9 @@ import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
+from scantling.checks.saying import words_of
 from scantling.cutting import CuttingPlan
 from scantling.plan import FittedPlan, Plan, Prose
-from scantling.checks.saying import words_of
 from scantling.shop import Shop
 
 GENERAL = "the manual of the tool, which comes first"
@@ -49,7 +49,9 @@ class Work:
         """Return the number of the first step that speaks of cutting a part, or uses it."""
         for step in self.fitted.steps:
             quoted = {name for quote in step.step.text.quotes for name in quote.formula.names}
-            if any(name.startswith(f"{part}.") for name in quoted) or any(use.name == part for use in step.uses):
+            if any(name.startswith(f"{part}.") for name in quoted) or any(
+                use.name == part for use in step.uses
+            ):
                 return step.number
         return None
 
@@ -62,7 +64,7 @@ class Work:
 
 @dataclass(frozen=True, slots=True)
 class Topic:
-    """One kind of work that can hurt: when it is there, what is said of it, by which words it counts as said."""
+    """One kind of work that can hurt: when it is there, and what is said of it."""
 
     name: str
     title: str

@@ -34,10 +34,13 @@ def _row(part: FittedPart, work: FittedWork) -> str:
     last = work.from_end + (work.apart or Length(0)) * (_in_a_row(work) - 1)
     kind = work.work.kind
     if last > room:
-        return f"the last of these {kind} would be {length(last)} along '{part.id}', which is {length(room)} {side}"
+        there = f"{length(last)} along '{part.id}', which is {length(room)} {side}"
+        return f"the last of these {kind} would be {there}"
     nearest = min(work.from_end, room - last)
     if nearest < least:
-        return f"these {kind} come within {length(nearest)} of an edge of '{part.id}'; {length(least)} is little"
+        return (
+            f"these {kind} come within {length(nearest)} of an edge of '{part.id}'; {length(least)} is little"
+        )
     return ""
 
 
@@ -75,7 +78,8 @@ FASTENER_EDGE = Check(
     name="fastener-edge",
     group="Fasteners",
     title="Are holes and screws far enough from the edges?",
-    meaning="A screw close to an edge or end splits the wood, and a row of holes that is longer than its part "
+    meaning="A screw close to an edge or end splits the wood, and a row of holes that is longer than its "
+    "part "
     "cannot be drilled.",
     mend="move the holes inward, or make fewer of them",
     severity=Severity.WARNING,

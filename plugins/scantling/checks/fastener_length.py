@@ -105,12 +105,14 @@ FASTENER_LENGTH = Check(
     name="fastener-length",
     group="Fasteners",
     title="Do screws and nails bite enough, and stay inside?",
-    meaning="A screw bites at least as deep as the piece it holds is thick, or half of what it goes into; a nail "
+    meaning="A screw bites at least as deep as the piece it holds is thick, or half of what it goes "
+    "into; a nail "
     "is three times as long as the piece it holds is thick; a brad holds only while the glue sets. The head "
     "is taken to be level with the face.",
     mend="name a fastener of another length with 'fastener:', or leave it out to have one chosen",
     severity=Severity.FAULT,
     examine=_examine,
-    source="Nails: US Navy training manual NAVEDTRA 14119. Screws, brads and pocket screws: common practice, no source.",
+    source="Nails: US Navy training manual NAVEDTRA 14119. Screws, brads and pocket screws: common "
+    "practice, no source.",
 )
 """Compares the length of each fastener with the thicknesses that it joins."""

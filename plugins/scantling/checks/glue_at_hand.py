@@ -18,8 +18,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
             continue
         wanted = {join.fastener} if join.fasteners else set()
         if not any(
-            any(is_glue(subject, ware) for ware in wares) and wanted <= wares
-            for wares in _from(steps, start)
+            any(is_glue(subject, ware) for ware in wares) and wanted <= wares for wares in _from(steps, start)
         ):
             yield _finding(subject, join, start)
 

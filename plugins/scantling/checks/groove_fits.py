@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 
@@ -77,7 +78,14 @@ def _misfit(first: FittedPart, second: FittedPart, work: FittedWork) -> Finding:
 
 
 def _is_too_deep(part: FittedPart, work: FittedWork) -> bool:
-    return work.work.kind in {*LETS_IN, "rabbet"} and work.depth is not None and work.depth * 3 > part.thick * 2
+    where = work.work.where.casefold()
+    in_face = "face" in where or not re.search(r"\b(?:end|ends|edge|edges)\b", where)
+    return (
+        in_face
+        and work.work.kind in {*LETS_IN, "rabbet"}
+        and work.depth is not None
+        and work.depth * 3 > part.thick * 2
+    )
 
 
 def _too_deep(part: FittedPart, work: FittedWork) -> Finding:
@@ -95,12 +103,14 @@ GROOVE_FITS = Check(
     name="groove-fits",
     group="Wood",
     title="Does what goes into a groove fit, as thick as it really is?",
-    meaning="Plywood sold as 3/4 in is mostly 23/32 in thick: a dado of 3/4 in is loose, and one for a thicker panel "
+    meaning="Plywood sold as 3/4 in is mostly 23/32 in thick: a dado of 3/4 in is loose, and one for a "
+    "thicker panel "
     "does not close. The groove must be there, as deep as the join says, and leave a third of its board.",
     mend="write the width as the part's own thickness: 'width: shelf.thick'",
     severity=Severity.WARNING,
     examine=_examine,
-    source="Thickness of plywood: PS 1 (APA table of performance categories). Fit within 1/64 in and a third of the "
+    source="Thickness of plywood: PS 1 (APA table of performance categories). Fit within 1/64 in and a "
+    "third of the "
     "thickness left: common practice, no source.",
 )
 """Compares each groove with the part that goes into it and the board that it is cut in."""

@@ -78,7 +78,8 @@ HARDWARE_USED = Check(
     name="hardware-used",
     group="Counts",
     title="Do the steps use up the hardware that is bought?",
-    meaning="Screws left over make a builder wonder what was forgotten; screws that are missing stop the work.",
+    meaning="Screws left over make a builder wonder what was forgotten; screws that are missing stop the "
+    "work.",
     mend="say under each step what it needs",
     severity=Severity.FAULT,
     examine=_examine,

@@ -56,7 +56,8 @@ def _glued(subject: Subject, part: FittedPart, used: int) -> Iterator[Finding]:
     if not glued or min(glued) > used:
         step = subject.fitted.steps[used]
         yield Finding(
-            f"'{part.id}' is glued up from {part.blank.pieces}, but no step has glue before step {step.number} uses it",
+            f"'{part.id}' is glued up from {part.blank.pieces}, but no step has glue before step "
+            f"{step.number} uses it",
             part.part.place.at("glued up"),
             "add a step that glues it up, with the glue under 'needs:'",
             (Note("it is first used here", step.step.place),),

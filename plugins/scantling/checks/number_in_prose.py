@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from scantling.checks.check import Check, Finding, Subject
 from scantling.fault import Faulty, Place, Severity
-from scantling.formula import Value
+from scantling.formula import Formula, Value
 from scantling.measure import Length, read_length
 from scantling.plan import FittedPart, Part, Prose, Quote
 from scantling.shop import Shop
@@ -53,7 +53,8 @@ def _examine(subject: Subject) -> Iterator[Finding]:
             yield Finding(
                 f"{one.text} is typed here, but no length of the plan is {one.text} at this size",
                 one.place,
-                f"quote the length by its name, or write {{{_written(one.length)}}} if it stays the same at every size",
+                f"quote the length by its name, or write {{{_written(one.length)}}} if it stays the same "
+                "at every size",
             )
         elif one.part in counts and one.count not in counts[one.part]:
             count = subject.fitted.part(one.part)
@@ -68,7 +69,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
 def _written(value: Length) -> str:
     number = value.inches
     whole, rest = divmod(number, 1)
-    return f"{f'{whole} ' if whole and rest else whole or ''}{rest if rest else ''} in".replace("  ", " ")
+    return f"{f'{whole} ' if whole and rest else whole or ''}{rest or ''} in".replace("  ", " ")
 
 
 def _typed(subject: Subject) -> tuple[Typed, ...]:
@@ -117,7 +118,7 @@ def _part_counts(
 
 
 def _counts(subject: Subject) -> dict[str, set[int]]:
-    """Return the numbers that may stand before each part's name: all of them, its pieces, what a step uses."""
+    """Return the numbers that may stand before each part's name: all, its pieces, a step's share."""
     counts = {part.id: {part.count, part.count * part.blank.pieces} for part in subject.fitted.parts}
     for step in subject.fitted.steps:
         for use in step.uses:
@@ -186,7 +187,9 @@ def _literals(subject: Subject) -> set[Length]:
                 found.add(read_length(match[0]))
             except Faulty:
                 continue
-    return found | {value for size in plan.sizes.values() for value in _ends(size.usual) if size.least == size.most}
+    return found | {
+        value for size in plan.sizes.values() for value in _ends(size.usual) if size.least == size.most
+    }
 
 
 def _ends(value: Value) -> Iterator[Length]:
@@ -194,8 +197,16 @@ def _ends(value: Value) -> Iterator[Length]:
         yield value
 
 
-def _formulas(part: Part) -> Iterator[object]:
-    yield from (part.length, part.width, part.thick, part.longer, part.wider, part.cut_to_fit, part.least_width)
+def _formulas(part: Part) -> Iterator[Formula | None]:
+    yield from (
+        part.length,
+        part.width,
+        part.thick,
+        part.longer,
+        part.wider,
+        part.cut_to_fit,
+        part.least_width,
+    )
     for work in part.work:
         yield from (work.width, work.depth, work.length, work.from_end, work.apart)
 
@@ -204,7 +215,8 @@ NUMBER_IN_PROSE = Check(
     name="number-in-prose",
     group="Words",
     title="Does every number in the words belong to the plan?",
-    meaning="“Cut it at 34 in” is wrong as soon as the plan is resized. A typed length must be a length of the "
+    meaning="“Cut it at 34 in” is wrong as soon as the plan is resized. A typed length must be a length "
+    "of the "
     "plan at that size, or be written in braces, which says that it stays the same.",
     mend="quote the number by its name: {rail.length}",
     severity=Severity.WARNING,

@@ -11,7 +11,7 @@ from scantling.fault import Note, Severity
 from scantling.plan import FittedJoin
 
 ROOM = 3.0
-"""Inches in front of a pocket hole in which nothing may stand: less than any driver takes (common practice)."""
+"""Inches in front of a pocket hole in which nothing may stand: less than a driver takes (common practice)."""
 _ZONE = 3.0
 """Inches from the end of a part in which its pocket holes lie."""
 _COVERED = 0.5
@@ -53,16 +53,24 @@ def _driven_in(subject: Subject, join: FittedJoin) -> int | None:
 
 
 def _cover(box: Box, standing: tuple[Box, ...], driven: int) -> Box | None:
-    """Return what stands before the holes of a part on each face that they may look from, if all are covered."""
-    before = [other for other in standing if other.step is not None and other.step < driven and other is not box]
-    found = [_before_face(box, face, before) for face in _faces(box, standing)]
-    return found[0] if found and all(found) else None
+    """Return what stands before the holes of a part, if every face that they may look from is covered."""
+    before = [
+        other for other in standing if other.step is not None and other.step < driven and other is not box
+    ]
+    drilled = [work.work.where.casefold() for work in box.part.work if work.work.kind == "pocket holes"] or [
+        ""
+    ]
+    found = [
+        _before_face(box, face, before, along="edge" in where)
+        for where in drilled
+        for face in _faces(box, standing, where)
+    ]
+    return found[0] if all(found) else None
 
 
-def _faces(box: Box, standing: tuple[Box, ...]) -> list[Face]:
-    """Return the faces in which a part's pocket holes may be: one where its words say it, else both wide ones."""
+def _faces(box: Box, standing: tuple[Box, ...], where: str) -> list[Face]:
+    """Return the faces that pocket holes may be in: one where the words say it, else both wide ones."""
     axis = box.axes[2]
-    where = next((work.work.where for work in box.part.work if work.work.kind == "pocket holes"), "").casefold()
     if "inside" in where:
         middle = (min(one.low[axis] for one in standing) + max(one.high[axis] for one in standing)) / 2
         return [(axis, 1 if middle > box.centre[axis] else -1)]
@@ -72,20 +80,26 @@ def _faces(box: Box, standing: tuple[Box, ...]) -> list[Face]:
     return [(axis, 1), (axis, -1)]
 
 
-def _before_face(box: Box, face: Face, others: list[Box]) -> Box | None:
+def _before_face(box: Box, face: Face, others: list[Box], *, along: bool) -> Box | None:
     axis, sign = face
     for other in others:
         gap = other.low[axis] - box.high[axis] if sign > 0 else box.low[axis] - other.high[axis]
-        if -1 / 64 <= gap < ROOM and _covers(box, other):
+        if -1 / 64 <= gap < ROOM and _covers(box, other, along=along):
             return other
     return None
 
 
-def _covers(box: Box, other: Box) -> bool:
-    """Return whether another box stands before the middle of either end of a part, over half of its width."""
+def _covers(box: Box, other: Box, *, along: bool) -> bool:
+    """Return whether another box stands before either end of a part, over half of its width.
+
+    Args:
+        along: whether the holes run along an edge, so that most of the length must be covered.
+    """
     length, width = box.axes[0], box.axes[1]
     if overlap(box, other, width) < _COVERED * (box.high[width] - box.low[width]):
         return False
+    if along:
+        return overlap(box, other, length) > _COVERED * (box.high[length] - box.low[length])
     zone = min(_ZONE, (box.high[length] - box.low[length]) / 2)
     at_low = min(other.high[length], box.low[length] + zone) - max(other.low[length], box.low[length])
     at_high = min(other.high[length], box.high[length]) - max(other.low[length], box.high[length] - zone)
@@ -109,7 +123,8 @@ POCKET_COVERED = Check(
     name="pocket-covered",
     group="Order",
     title="Can a driver still reach the pocket holes?",
-    meaning="Pocket holes that an earlier step has covered cannot be screwed. They are looked for where parts "
+    meaning="Pocket holes that an earlier step has covered cannot be screwed. They are looked for where "
+    "parts "
     "are placed, before the face that the work's 'where' names.",
     mend="drive these screws in an earlier step",
     severity=Severity.FAULT,

@@ -21,11 +21,12 @@ THINGS = 40
 """Pounds on a square foot of any other shelf (the same)."""
 LIMIT = 144
 """The span divided by this is the sag that casework shelves are allowed (AWS edition 1, 1.2.21.3.1.1)."""
-SEEN = 384
-"""The span divided by this is about what an eye sees: 1/32 in to the foot (common practice)."""
 LOAD, SPAN = "shelf load", "span"
 _SHELF = re.compile(r"\bshel(?:f|ves)\b")
-_ABOUT_SHELVES = re.compile(r"\b(?:support|rail|slat rail|edge|edging|pin|back|trim|cleat|nosing|side|strip)s?\b")
+_ABOUT_SHELVES = re.compile(
+    r"\b(?:support|rail|slat rail|edge|edging|pin|back|trim|cleat|nosing|side|strip)s?\b"
+)
+_RAIL = re.compile(r"\b(?:rail|stretcher|bearer|cleat|apron|batten|runner)s?\b")
 _BOOKS = re.compile(r"\bbook|\blibrar")
 
 
@@ -37,14 +38,12 @@ def _examine(subject: Subject) -> Iterator[Finding]:
         if wood is None:
             continue
         values = subject.fitted.values
-        span = _named(values.get(f"{part.id} {SPAN}"), part.length)
+        span = _named(values.get(f"{part.id} {SPAN}"), _between_supports(subject, part))
         load = _load(subject)
         at_once = shelf_sag(span, part.thick, Fraction(wood.stiffness), load)
         later = at_once * CREEP
-        for limit, severity in ((LIMIT, Severity.WARNING), (SEEN, Severity.HINT)):
-            if later > span / limit:
-                yield _finding(part, span, later, load, limit, severity)
-                break
+        if later > span / LIMIT:
+            yield _finding(part, span, later, load)
 
 
 def is_shelf(name: str) -> bool:
@@ -61,6 +60,17 @@ def _wood(part: FittedPart, shop: Shop) -> Wood | None:
     return min(woods, key=lambda wood: wood.stiffness, default=None)
 
 
+def _between_supports(subject: Subject, part: FittedPart) -> Length:
+    """Return a shelf's length, or its width where it lies on two rails as long as itself."""
+    for join in subject.fitted.joins:
+        pair = join.join.first, join.join.second
+        other = subject.fitted.part(pair[1] if pair[0] == part.id else pair[0]) if part.id in pair else None
+        is_rail = other is not None and other.count > 1 and _RAIL.search(other.id.casefold())
+        if other is not None and is_rail and other.length * 4 >= part.length * 3:
+            return min(part.width, part.length)
+    return part.length
+
+
 def _named(value: Value | None, otherwise: Length) -> Length:
     return value if isinstance(value, Length) else otherwise
 
@@ -74,21 +84,14 @@ def _load(subject: Subject) -> Fraction:
     return Fraction(BOOKS if _BOOKS.search(words) else THINGS)
 
 
-def _finding(
-    part: FittedPart, span: Length, later: Length, load: Fraction, limit: int, severity: Severity
-) -> Finding:
-    allowed = (
-        f"{about(span / limit)} is the limit for shelves in casework"
-        if limit == LIMIT
-        else f"an eye sees {about(span / limit)}"
-    )
+def _finding(part: FittedPart, span: Length, later: Length, load: Fraction) -> Finding:
     return Finding(
         f"'{part.id}' spans {length(span)} and sags about {about_up(later)} in the end, "
-        f"under {whole(load)} lb on the square foot; {allowed}",
+        f"under {whole(load)} lb on the square foot; cabinet shelves are allowed {about(span / LIMIT)}",
         part.part.place.at("length"),
-        "shorten the span, use thicker stock, or stiffen the front edge; name 'shelf load' (a number, in lb on "
+        "shorten the span, use thicker stock, or stiffen the front edge; name 'shelf load' (a number, in "
+        "lb on "
         f"the square foot) or '{part.id} {SPAN}' under 'lengths:' if they are others",
-        severity=severity,
     )
 
 
@@ -98,15 +101,17 @@ SHELF_SAG = Check(
     name="shelf-sag",
     group="Strength and use",
     title="Does a shelf sag?",
-    meaning="A part whose name says 'shelf' is taken to rest on its two ends, with 50 lb on each square foot in "
-    "a piece for books and 40 lb in any other, and to sag half as much again in the years to come. A "
-    "warning is given above the span over 144, a hint above what an eye sees, the span over 384. This is about "
-    "looks and guidance; it proves no strength.",
+    meaning="A part whose name says 'shelf' is taken to rest on its two ends, or on rails that it is "
+    "joined to and that "
+    "are as long as itself, with 50 lb on each square foot in "
+    "a piece for books and 40 lb in any other, and to sag half as much again in the years to come. What "
+    "it sags is compared with the span over 144. This is guidance about looks; it proves no strength.",
     mend="shorten the span, use thicker stock, or stiffen the front edge",
     severity=Severity.WARNING,
     examine=_examine,
-    source="Formula: FPL-GTR-190, Wood Handbook (2010), Eq. 9-2 and Table 9-1; stiffness: Table 5-3. Loads and "
-    "span over 144: Architectural Woodwork Standards, edition 1 (2009), 1.2.21. Creep: NDS 3.5.2, from memory. "
-    "Span over 384: common practice, no source.",
+    source="Formula: FPL-GTR-190, Wood Handbook (2010), Eq. 9-2 and Table 9-1; stiffness: Table 5-3. "
+    "Loads and "
+    "span over 144: Architectural Woodwork Standards, edition 1 (2009), 1.2.21. Creep: NDS 3.5.2, from "
+    "memory.",
 )
 """Computes the sag of each shelf."""

@@ -47,7 +47,9 @@ def _is_over(other: Box, one: Box) -> bool:
 def _finding(gap: Length, place: Place) -> Finding:
     side = "little" if gap < LEAST else "much"
     return Finding(
-        f"{length(gap)} between shelves is {side} for books; 9 to 13 in is usual", place, "see how many shelves there are"
+        f"{length(gap)} between shelves is {side} for books; 9 to 13 in is usual",
+        place,
+        "see how many shelves there are",
     )
 
 
@@ -55,7 +57,8 @@ SHELF_SPACING = Check(
     name="shelf-spacing",
     group="Strength and use",
     title="Is there room between the shelves?",
-    meaning="Books are mostly 7 to 13 in high; shelves closer together or much further apart are of little use.",
+    meaning="Books are mostly 7 to 13 in high; shelves closer together or much further apart are of "
+    "little use.",
     mend="see how many shelves there are",
     severity=Severity.HINT,
     examine=_examine,

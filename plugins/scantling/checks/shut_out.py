@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from scantling.checks.boxes import CLOSE, Box, boxes, overlap
@@ -11,6 +12,7 @@ from scantling.checks.saying import quoted
 from scantling.fault import Note, Place, Severity
 
 _WAYS = tuple((axis, sign) for axis in range(3) for sign in (1, -1))
+_OPENS = re.compile(r"\b(?:doors?|drawers?|box|lids?|flaps?|leaf|leaves)\b")
 _SIDES = 4
 """So many grooves hold a panel that cannot be taken out again."""
 
@@ -41,47 +43,73 @@ def _by_grooves(subject: Subject) -> Iterator[tuple[Finding, str]]:
 
 def _by_places(subject: Subject) -> Iterator[tuple[Finding, str]]:
     """Yield a finding for each placed part that earlier ones leave no straight way in."""
-    standing = [box for box in boxes(subject) if box.step is not None]
-    told: set[str] = set()
-    for box in standing:
-        if box.part.id in told or box.step is None:
-            continue
-        before = [other for other in standing if other.step is not None and other.step < box.step]
-        if not before:
-            continue
-        stops = [next((other for other in before if _stops(box, other, *way)), None) for way in _WAYS]
-        stoppers = [other for other in stops if other is not None]
-        if len(stoppers) == len(_WAYS):
-            told.add(box.part.id)
+    moving = subject.here("moving parts", _moving)
+    fixed = (box for box in boxes(subject) if box.step is not None and box.part.id not in moving)
+    standing = sorted(fixed, key=_step)
+    for box in _first_and_last(standing):
+        stoppers = _stoppers(box, standing)
+        if stoppers is not None:
             names = list(dict.fromkeys(other.part.id for other in stoppers))
-            closed = max(other.step for other in stoppers if other.step is not None)
-            yield _finding(subject, box.part.id, box.step, names, closed), box.part.id
+            yield _finding(subject, box.part.id, _step(box), names, max(map(_step, stoppers))), box.part.id
 
 
-def _stops(box: Box, other: Box, axis: int, sign: int) -> bool:
-    """Return whether another box stands in the way of this one when it is drawn out along an axis."""
-    across = [overlap(box, other, side) for side in range(3) if side != axis]
-    if min(across) <= CLOSE:
-        return False
-    inside = overlap(box, other, axis)
-    if inside > CLOSE:
-        return _holds(box, other, axis, sign)
-    beyond = other.centre[axis] - box.centre[axis]
-    return beyond * sign > 0
+def _moving(subject: Subject) -> set[str]:
+    """Return doors, drawers and what is fixed to them: they open, so that nothing is shut in by them."""
+    found = {part.id for part in subject.fitted.parts if _OPENS.search(part.id.casefold())}
+    pairs = [{join.join.first, join.join.second} for join in subject.fitted.joins]
+    while more := {name for pair in pairs if pair & found for name in pair} - found:
+        found |= more
+    return found
 
 
-def _holds(box: Box, other: Box, axis: int, sign: int) -> bool:
-    """Return whether a part that is let into another is held there against a move along an axis.
+def _step(box: Box) -> int:
+    return -1 if box.step is None else box.step
 
-    What is let in may slide along its groove, and be drawn out of it the way it came.
-    """
-    shared = [overlap(box, other, side) for side in range(3)]
+
+def _first_and_last(standing: list[Box]) -> list[Box]:
+    """Return of each part, and each step that uses it, the first and the last instance."""
+    first: dict[tuple[str, int], Box] = {}
+    last: dict[tuple[str, int], Box] = {}
+    for box in standing:
+        first.setdefault((box.part.id, _step(box)), box)
+        last[box.part.id, _step(box)] = box
+    return [
+        box for key, one in first.items() for box in ((one, last[key]) if last[key] is not one else (one,))
+    ]
+
+
+def _stoppers(box: Box, standing: list[Box]) -> list[Box] | None:
+    """Return what stops a part along each of the six ways; None where a way is free."""
+    found: dict[tuple[int, int], Box] = {}
+    step = _step(box)
+    for other in standing:
+        if _step(other) >= step:
+            break
+        for way in _stopped(box, other):
+            found.setdefault(way, other)
+        if len(found) == len(_WAYS):
+            return [found[way] for way in _WAYS]
+    return None
+
+
+def _stopped(box: Box, other: Box) -> Iterator[tuple[int, int]]:
+    """Yield the ways along which another box stands in the way of this one when it is drawn out."""
+    shared = [overlap(box, other, axis) for axis in range(3)]
+    apart = [axis for axis in range(3) if shared[axis] <= CLOSE]
+    if len(apart) > 1:
+        return
+    if apart:
+        axis = apart[0]
+        yield axis, 1 if other.low[axis] + other.high[axis] > box.low[axis] + box.high[axis] else -1
+        return
+    # what is let in may slide along its groove, and be drawn out of it the way it came
     depth, along = shared.index(min(shared)), shared.index(max(shared))
-    if axis == along:
-        return False
-    if axis == depth:
-        return (other.centre[axis] - box.centre[axis]) * sign > 0
-    return True
+    beyond = other.low[depth] + other.high[depth] > box.low[depth] + box.high[depth]
+    yield depth, 1 if beyond else -1
+    for axis in range(3):
+        if axis not in {depth, along}:
+            yield axis, 1
+            yield axis, -1
 
 
 def _finding(subject: Subject, name: str, used: int, holders: list[str], closed: int) -> Finding:
@@ -103,7 +131,8 @@ SHUT_OUT = Check(
     group="Order",
     title="Can every part still be put in when its turn comes?",
     meaning="A panel in four grooves, or a shelf between closed sides, only fits in before the last of them. "
-    "Grooves are read from the joins; where parts are placed, a straight way in is looked for along each axis.",
+    "Grooves are read from the joins; where parts are placed, a straight way in is looked for along each "
+    "axis.",
     mend="use the part in an earlier step",
     severity=Severity.FAULT,
     examine=_examine,

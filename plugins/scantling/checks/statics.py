@@ -11,7 +11,7 @@ from fractions import Fraction
 from scantling.measure import Length, Weight
 
 CREEP = Fraction(3, 2)
-"""How much further a shelf sags in the end under a load that stays (NDS 3.5.2, seasoned lumber; from memory)."""
+"""How much further a shelf sags in the end under its load (NDS 3.5.2, seasoned lumber; from memory)."""
 SIMPLE_EVEN = Fraction(5, 384)
 """Sag in the middle, both ends resting, load spread evenly (FPL-GTR-190 Table 9-1)."""
 

@@ -10,15 +10,19 @@ from scantling.checks.check import Check, Finding, Subject
 from scantling.checks.saying import length, words_of
 from scantling.checks.statics import Standing
 from scantling.fault import Place, Severity
-from scantling.measure import Length, Weight, write_weight
+from scantling.measure import Length, Weight
 from scantling.plan import FittedPlan
 from scantling.report import part_weight
 from scantling.shop import Shop
 
 TALL = Length(27)
 """Height from which ASTM F2057-23 and 16 CFR 1261 look at clothing storage; used here for any storage."""
+HIGH = Length(48)
+"""Height from which any piece is looked at, whatever it is for (a choice of this project)."""
 SLENDER = Fraction(2)
 """A piece more than so many times as high as it is deep is easily tipped (a choice of this project)."""
+STORAGE = re.compile(r"\b(?:shel(?:f|ves)|doors?|drawers?|cabinets?|cupboards?|bookcase|case)\b")
+"""Names of parts by which a piece is known to hold things, so that a child may climb it."""
 OUT = Fraction(2, 3)
 """How far of its depth an open drawer stands out, for the estimate."""
 DRAWER = re.compile(r"\bdrawers?\b")
@@ -27,12 +31,17 @@ STANDARDS = "ASTM F2057-23 and 16 CFR 1261 (clothing storage), ASTM F3096 (tip r
 
 
 def needs_anchor(fitted: FittedPlan) -> bool:
-    """Return whether a piece is tall for its depth, or tall and with drawers."""
+    """Return whether a piece is tall for its depth and holds things, or is tall and has drawers."""
     overall = fitted.overall()
     height, depth = overall.get("height"), overall.get("depth")
     if height is None or depth is None or height < TALL:
         return False
-    return height > SLENDER * depth or has_drawers(fitted)
+    slender = height > SLENDER * depth and (height >= HIGH or _holds_things(fitted))
+    return slender or has_drawers(fitted)
+
+
+def _holds_things(fitted: FittedPlan) -> bool:
+    return any(STORAGE.search(part.id.casefold()) for part in fitted.parts)
 
 
 def has_drawers(fitted: FittedPlan) -> bool:
@@ -81,7 +90,7 @@ def _estimate(block: Standing | None, *, drawers: bool) -> str:
 
 
 def _pounds(weight: Weight) -> str:
-    return write_weight(Weight(max(1, int(weight.pounds))))
+    return f"{max(1, int(weight.pounds))} lb"
 
 
 def _is_said(subject: Subject) -> bool:
@@ -99,13 +108,17 @@ TIP_OVER = Check(
     name="tip-over",
     group="Strength and use",
     title="Can it tip over?",
-    meaning="A piece from 27 in of height that is more than twice as high as it is deep, or has drawers, is easily "
-    "pulled over by a child. The estimate takes moments about the front edge, the weight in the middle of the "
-    f"depth and nothing inside. It proves nothing: the standards are {STANDARDS}; no plan here claims to meet them.",
+    meaning="A piece with shelves, doors or drawers from 27 in of height on, and any piece from 48 in "
+    "on, that is "
+    "more than twice as high as it is deep is easily pulled over by a child; so is one with drawers, "
+    "whatever its depth. The estimate takes moments about the front edge, the weight in the middle of the "
+    f"depth and nothing inside. It proves nothing: the standards are {STANDARDS}; no plan here claims to "
+    "meet them.",
     mend="add a wall anchor and a step that fastens it",
     severity=Severity.WARNING,
     examine=_examine,
-    source="27 in: ASTM F2057-23 1.1 and 16 CFR 1261.2, which speak of clothing storage; twice the depth: a choice "
+    source="27 in: ASTM F2057-23 1.1 and 16 CFR 1261.2, which speak of clothing storage; twice the "
+    "depth: a choice "
     "of this project, no published limit",
 )
 """Estimates what tips a tall piece, and looks for what fastens it."""

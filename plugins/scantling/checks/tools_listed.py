@@ -19,9 +19,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
             if not help_line.startswith("did you mean"):
                 help_line = f"add '{missing[0]}' to the plan's 'tools:'"
             listed = ", ".join(missing)
-            yield Finding(
-                f"the plan's list of tools has no {listed}", step.place.at("tools"), help_line
-            )
+            yield Finding(f"the plan's list of tools has no {listed}", step.place.at("tools"), help_line)
 
 
 def ways(tool: str) -> set[str]:

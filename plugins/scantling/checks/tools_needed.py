@@ -20,10 +20,14 @@ class _Takes:
     """What is proposed."""
 
 
-_WARES = (
+_FASTENERS = (
     _Takes("screw", ("drill", "driver"), "drill"),
     _Takes("brad", ("nailer", "hammer"), "hammer"),
     _Takes("nail", ("nailer", "hammer"), "hammer"),
+)
+"""They also hold while the glue sets, so that a step with them needs no clamps."""
+_WARES = (
+    *_FASTENERS,
     _Takes("edge banding", ("iron", "hot air"), "household iron"),
 )
 _GLUE = _Takes("glue", ("clamp", "press", "weight"), "clamps")
@@ -45,8 +49,11 @@ _WORKS = (
 def _examine(subject: Subject) -> Iterator[Finding]:
     for needs in building(subject).needs:
         told: set[str] = set()
+        is_held = any((takes := _of_need(subject, need)) and takes in _FASTENERS for need in needs)
         for need in needs:
             takes = _of_need(subject, need)
+            if takes is _GLUE and is_held:
+                continue
             if takes and takes.said not in told and not _has(need.step.step.tools, takes):
                 told.add(takes.said)
                 yield Finding(

@@ -35,10 +35,13 @@ USES = (
     _use("a coffee table", r"\bcoffee table\b", 16, 18, _PRACTICE),
     _use("an end table", r"\b(?:end|side|bedside) table\b|\bnight ?stand\b", 20, 26, _PRACTICE),
     _use("a bar", r"\bbar(?: table| counter)?\b", 40, 42, _PRACTICE),
-    _use("a workbench", r"\bwork ?bench\b", 33, 36, _PRACTICE),
+    _use("a workbench", r"\bwork ?bench\b", 30, 40, _PRACTICE),
     _use("a desk", r"\bdesk\b", 28, 30, f"{_PRACTICE}; {_ADA} 902.3 allows 28 to 34 in"),
     _use("a table", r"\b(?:dining|kitchen) table\b", 28, 30, f"{_PRACTICE}; {_ADA} 902.3 allows 28 to 34 in"),
-    _use("a counter", r"\bcounter\b|\bkitchen island\b", 34, 36, f"{_ADA} 904.4.1 (at most 36 in; from memory)"),
+    _use(
+        "a counter", r"\bcounter\b|\bkitchen island\b", 34, 36, f"{_ADA} 904.4.1 (at most 36 in; from memory)"
+    ),
+    _use("a stool", r"\bstool\b", 17, 31, f"10 to 12 in below a table or a bar; {_PRACTICE}"),
     _use("a seat", r"\b(?:seating|seat|chair)\b", 17, 19, f"{_ADA} 903.5 (from memory), and common practice"),
 )
 """Uses with their heights; the first whose words a plan's title or tags hold is taken."""
@@ -59,12 +62,16 @@ def _examine(subject: Subject) -> Iterator[Finding]:
     if use is None:
         return
     named = subject.plan.overall.get("height", "height")
-    name = next((f"{word} height" for word in (SEAT, "desk", "table") if f"{word} height" in subject.fitted.values), named)
+    name = next(
+        (f"{word} height" for word in (SEAT, "desk", "table") if f"{word} height" in subject.fitted.values),
+        named,
+    )
     height = subject.fitted.values.get(name)
     if isinstance(height, Length) and not use.low <= height <= use.high:
         section = "sizes" if name in subject.plan.sizes else "lengths"
         yield Finding(
-            f"{use.name} {length(height)} high; {length(use.low)} to {length(use.high)} is usual",
+            f"{length(height)} is {'low' if height < use.low else 'high'} for {use.name}; "
+            f"{length(use.low)} to {length(use.high)} is usual",
             Place((section, name)).key(),
             "narrow the range of heights, or name the height of the seat or the top 'seat height', "
             "'desk height' or 'table height'",
@@ -75,7 +82,8 @@ USE_HEIGHTS = Check(
     name="use-height",
     group="Strength and use",
     title="Is it of a height that people use?",
-    meaning="Plans whose title or tags say seat, desk, table, counter, bar or workbench are compared with the "
+    meaning="Plans whose title or tags say seat, desk, table, counter, bar or workbench are compared "
+    "with the "
     "heights that suit most grown people. Guidance only: build to the person.",
     mend="narrow the range of heights",
     severity=Severity.WARNING,

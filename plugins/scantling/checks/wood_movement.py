@@ -47,7 +47,9 @@ def _examine(subject: Subject) -> Iterator[Finding]:
 
 
 def _let_in(subject: Subject, join: FittedJoin, part: FittedPart, more: Length) -> Iterator[Finding]:
-    grown = f"'{part.id}' is solid and {length(part.width)} wide: it swells and shrinks by about {about_up(more)}"
+    grown = (
+        f"'{part.id}' is solid and {length(part.width)} wide: it swells and shrinks by about {about_up(more)}"
+    )
     both = (part.id, join.join.second)
     if join.join.glue:
         yield Finding(
@@ -93,13 +95,16 @@ WOOD_MOVEMENT = Check(
     name="wood-movement",
     group="Strength and use",
     title="Can a solid panel move with the seasons?",
-    meaning="Solid wood grows across its grain in damp months and shrinks in heated ones. A panel from 6 in of width "
-    "that is let into a frame must not be glued there; where it is placed, its grooves must leave it the room, reckoned "
+    meaning="Solid wood grows across its grain in damp months and shrinks in heated ones. A panel from 6 "
+    "in of width "
+    "that is let into a frame must not be glued there; where it is placed, its grooves must leave it the "
+    "room, reckoned "
     "flat-sawn from 6 to 10 % moisture.",
     mend="leave out the glue, and make the panel narrower than its grooves would hold",
     severity=Severity.FAULT,
     examine=_examine,
-    source="FPL-GTR-190, Wood Handbook (2010), Eq. 13-2 and 13-3; shrinkage: Table 4-3, or 8 % where it has none; "
+    source="FPL-GTR-190, Wood Handbook (2010), Eq. 13-2 and 13-3; shrinkage: Table 4-3, or 8 % where it "
+    "has none; "
     "moisture indoors: Table 13-2, from memory",
 )
 """Computes how much each let-in panel moves, and looks for its room."""
