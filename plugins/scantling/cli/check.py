@@ -6,10 +6,15 @@ import json
 import os
 import sys
 from argparse import ArgumentParser, Namespace
+from collections.abc import Iterator
+from dataclasses import replace
 
 from scantling.checks import CHECKS, examine, sweep
 from scantling.cli.catalogs import add_catalog_argument, find_catalog, find_plan, plan_names, plan_of, shop_of
 from scantling.cli.command import Command, say, tell
+from scantling.fault import Fault, Faulty, Place
+from scantling.plan import USUAL, Fitter, offered_choices
+from scantling.report import report_on
 from scantling.source import (
     PLAN_FILE,
     Diagnostic,
@@ -77,9 +82,24 @@ def _examined(source: SourcePlan, *, over_all_sizes: bool) -> list[Diagnostic]:
     if source.fitter is None:
         return []
     ask = sweep if over_all_sizes else examine
+    faults = [*_cut(source.fitter), *ask(source.fitter, CHECKS)]
     known = {(one.code, one.spot) for one in source.diagnostics}
-    found = [from_fault(fault, source.document, source.spans) for fault in ask(source.fitter, CHECKS)]
+    found = [from_fault(fault, source.document, source.spans) for fault in faults]
     return [one for one in found if (one.code, one.spot) not in known]
+
+
+def _cut(fitter: Fitter) -> Iterator[Fault]:
+    """Yield what keeps the parts from being cut, at the usual size and at every offered one."""
+    seen: set[tuple[str, Place]] = set()
+    offered = [("", USUAL), *((f" at {one.label}", one.choice) for one in offered_choices(fitter.plan))]
+    for size, choice in offered:
+        try:
+            report_on(fitter, choice)
+        except Faulty as faulty:
+            for fault in faulty.faults:
+                if (fault.code, fault.place) not in seen:
+                    seen.add((fault.code, fault.place))
+                    yield replace(fault, message=f"{fault.message}{size}")
 
 
 CHECK = Command(

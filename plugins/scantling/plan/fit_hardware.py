@@ -14,7 +14,7 @@ from scantling.plan.model import Hardware, Join, Plan
 from scantling.plan.prose import Prose
 from scantling.plan.screws import FASTENER_KINDS, choose_fastener
 from scantling.plan.values import NOTHING, as_area, as_count, as_length
-from scantling.shop import Shop
+from scantling.shop import Shop, Ware
 
 BANDING = "edge banding"
 
@@ -70,26 +70,30 @@ def _join(join: Join, parts: Mapping[str, FittedPart], shop: Shop, scope: Formul
 
 def _fastener(join: Join, parts: Mapping[str, FittedPart], shop: Shop, faults: list[Fault]) -> str:
     if join.fastener:
-        if join.fastener not in shop.wares:
-            faults.append(_unknown_ware(join.fastener, shop, join.place.at("fastener")))
+        place = join.place.at("fastener")
+        ware = shop.wares.get(join.fastener)
+        if ware is None:
+            faults.append(_unknown_ware(join.fastener, shop, place))
+        else:
+            _check_price(ware, place, faults)
         return join.fastener
     if join.how not in FASTENER_KINDS:
         return ""
     first, second = parts[join.first], parts[join.second]
     ware = choose_fastener(join.how, first.thick, second.thick, shop.wares.values())
+    place = join.place.at("with")
     if ware is None:
-        kind = FASTENER_KINDS[join.how]
-        message = f"the shop file has no {kind} of a length for this join"
-        faults.append(
-            Fault(
-                "no-fastener",
-                message,
-                join.place.at("with"),
-                "add one to the shop file, or name it with 'fastener:'",
-            )
-        )
+        message = f"the shop file has no {FASTENER_KINDS[join.how]} of a length for this join"
+        help_line = "add one to the shop file, or name it with 'fastener:'"
+        faults.append(Fault("no-fastener", message, place, help_line))
         return ""
+    _check_price(ware, place, faults)
     return ware.key
+
+
+def _check_price(ware: Ware, place: Place, faults: list[Fault]) -> None:
+    if ware.price is None:
+        faults.append(Fault("no-price", f"'{ware.key}' has no price", place, "add one in the shop file"))
 
 
 def _unknown_ware(name: str, shop: Shop, place: Place) -> Fault:
@@ -119,47 +123,18 @@ def _listed(item: Hardware, shop: Shop, scope: FormulaScope) -> FittedHardware |
     if ware is None:
         scope.faults.append(_unknown_ware(item.ware, shop, item.place.key()))
         return None
-    if ware.price is None:
-        scope.faults.append(
-            Fault("no-price", f"'{item.ware}' has no price", item.place.key(), "add one in the shop file")
-        )
-    count = as_count(
-        scope.value(item.count, item.place.at("count")),
-        f"the count of '{item.id}'",
-        item.place.at("count"),
-        scope.faults,
-    )
-    area = as_area(
-        scope.value(item.area, item.place.at("area")),
-        f"the area of '{item.id}'",
-        item.place.at("area"),
-        scope.faults,
-    )
-    length = as_length(
-        scope.value(item.length, item.place.at("long")),
-        f"the length of '{item.id}'",
-        item.place.at("long"),
-        scope.faults,
-        or_zero=True,
-    )
+    _check_price(ware, item.place.key(), scope.faults)
+    of_count, of_area, of_length = (item.place.at(key) for key in ("count", "area", "long"))
+    count = as_count(scope.value(item.count, of_count), f"the count of '{item.id}'", of_count, scope.faults)
+    area = as_area(scope.value(item.area, of_area), f"the area of '{item.id}'", of_area, scope.faults)
+    value, what = scope.value(item.length, of_length), f"the length of '{item.id}'"
+    length = as_length(value, what, of_length, scope.faults, or_zero=True)
     if area is not None and ware.covers is None:
-        scope.faults.append(
-            Fault(
-                "covers-nothing",
-                f"the shop file does not say what '{item.ware}' covers",
-                item.place.at("area"),
-                "add 'covers: 75 sq ft' there",
-            )
-        )
+        message = f"the shop file does not say what '{item.ware}' covers"
+        scope.faults.append(Fault("covers-nothing", message, of_area, "add 'covers: 75 sq ft' there"))
     if length is not None and ware.long is None:
-        scope.faults.append(
-            Fault(
-                "no-length",
-                f"the shop file does not say how long '{item.ware}' is",
-                item.place.at("long"),
-                "add 'long:' there",
-            )
-        )
+        message = f"the shop file does not say how long '{item.ware}' is"
+        scope.faults.append(Fault("no-length", message, of_length, "add 'long:' there"))
     if item.count is None and item.area is None and item.length is None:
         count = 1
     return FittedHardware(item.ware, Fraction(count or 0), area, length, scope.prose(item.note), item)
@@ -179,32 +154,32 @@ def _from_joins(joins: Iterable[FittedJoin]) -> Iterator[FittedHardware]:
 def _banding(parts: Iterable[FittedPart], shop: Shop, faults: list[Fault]) -> Iterator[FittedHardware]:
     lengths: dict[str, Length] = {}
     for part in parts:
-        if not part.part.bands:
-            continue
-        ware = part.part.band_with or next(
-            (ware.key for ware in shop.wares.values() if ware.kind == BANDING), ""
-        )
-        if not ware:
-            help_line = "add one there, with 'kind: edge banding' and 'long:', the length of a roll"
-            message = "the shop file has no edge banding"
-            faults.append(Fault("unknown-ware", message, part.part.place.at("band"), help_line))
-        elif ware not in shop.wares:
-            place = part.part.place.at("band with")
-            faults.append(_unknown_ware(ware, shop, place))
-        elif shop.wares[ware].long is None:
-            help_line = f"add 'long:', the length of a roll, to '{ware}' in the shop file"
-            faults.append(
-                Fault(
-                    "no-length",
-                    f"the shop file does not say how long '{ware}' is",
-                    part.part.place.at("band"),
-                    help_line,
-                )
-            )
-        else:
-            lengths[ware] = lengths.get(ware, NOTHING) + part.count * banded_length(part)
-    for ware, length in lengths.items():
-        yield FittedHardware(ware, Fraction(0), None, length, FittedProse(()), None, "banded edges")
+        if part.part.bands:
+            ware = _band(part, shop, faults)
+            if ware is not None:
+                lengths[ware.key] = lengths.get(ware.key, NOTHING) + part.count * banded_length(part)
+    for key, length in lengths.items():
+        yield FittedHardware(key, Fraction(0), None, length, FittedProse(()), None, "banded edges")
+
+
+def _band(part: FittedPart, shop: Shop, faults: list[Fault]) -> Ware | None:
+    """Return the banding that a part takes, or None after adding a fault."""
+    named, place = part.part.band_with, part.part.place.at("band")
+    if named and named not in shop.wares:
+        faults.append(_unknown_ware(named, shop, part.part.place.at("band with")))
+        return None
+    found = shop.wares.get(named) or next((one for one in shop.wares.values() if one.kind == BANDING), None)
+    if found is None:
+        help_line = "add one there, with 'kind: edge banding' and 'long:', the length of a roll"
+        faults.append(Fault("unknown-ware", "the shop file has no edge banding", place, help_line))
+        return None
+    _check_price(found, place, faults)
+    if found.long is None:
+        message = f"the shop file does not say how long '{found.key}' is"
+        help_line = f"add 'long:', the length of a roll, to '{found.key}' in the shop file"
+        faults.append(Fault("no-length", message, place, help_line))
+        return None
+    return found
 
 
 def banded_length(part: FittedPart) -> Length:

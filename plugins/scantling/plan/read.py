@@ -13,6 +13,7 @@ from scantling.plan.model import Hardware, Join, Part, Plan, Source, Step
 from scantling.plan.names import check_names
 from scantling.plan.poison import Poison
 from scantling.plan.read_sizes import read_offers, read_option, read_size
+from scantling.plan.screws import FASTENER_KINDS
 
 MOST_PARTS = 1000
 _SAME_IN_PLAN = (
@@ -137,6 +138,15 @@ def _join(entry: Entry, parts: Mapping[str, Any], faults: list[Fault]) -> Join:
     else:
         unknown = [side for side in ("first", "second") if written[side] not in parts]
         faults += [unknown_part(written[side], parts, place.part(*written.span(side))) for side in unknown]
+    if entry["with"] in FASTENER_KINDS:
+        needed = {
+            "each": f"how many {entry['with']} go into one joint",
+            "joints": "how many joints there are",
+        }
+        for key, what in needed.items():
+            if entry[key] is None:
+                message = f"this join does not say {what}"
+                faults.append(Fault("missing-key", message, entry.place, f"add '{key}: 2'"))
     return Join(
         first,
         second,

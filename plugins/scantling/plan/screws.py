@@ -60,7 +60,7 @@ def wanted_length(how: str, held: Length, holding: Length) -> tuple[Length, Leng
 
 
 def choose_fastener(how: str, held: Length, holding: Length, wares: Iterable[Ware]) -> Ware | None:
-    """Return the shortest ware of the right kind whose length suits, or None."""
+    """Return the shortest ware of the right kind whose length suits, with a price if may be, or None."""
     wanted = wanted_length(how, held, holding)
     kind = FASTENER_KINDS.get(how)
     suiting = [
@@ -69,4 +69,4 @@ def choose_fastener(how: str, held: Length, holding: Length, wares: Iterable[War
         if ware.kind == kind
         and (wanted is None or (ware.long is not None and wanted[0] <= ware.long <= wanted[1]))
     ]
-    return min(suiting, key=lambda ware: (ware.long or held, ware.key), default=None)
+    return min(suiting, key=lambda ware: (ware.price is None, ware.long or held, ware.key), default=None)
