@@ -1,0 +1,40 @@
+"""Pages for everybody: what axe-core finds, on phone and desktop, by day and by night."""
+
+from __future__ import annotations
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+
+pytestmark = pytest.mark.browser
+
+PAGES = ("", "plans/", "plans/entry-bench/", "plans/entry-bench/width-36in/", "reference/checked-against/")
+SCREENS = {"phone": {"width": 390, "height": 844}, "desktop": {"width": 1280, "height": 900}}
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("screen", SCREENS)
+@pytest.mark.parametrize("path", PAGES)
+def test_axe_finds_nothing(browser, served, path, screen, scheme):
+    """No violation of axe-core's rules on home, catalog, plan, an offered size and a page of docs."""
+    page = browser.new_page(viewport=SCREENS[screen], color_scheme=scheme)
+    page.goto(served.url + path)
+    page.wait_for_timeout(200)
+    found = Axe().run(page).response["violations"]
+    page.close()
+
+    assert [(one["id"], [node["html"][:120] for node in one["nodes"]]) for one in found] == []
+
+
+def test_the_first_key_leads_past_the_head(page, served):
+    """Tab reaches a link that skips to the content, and the search and the switch of colours by key."""
+    page.goto(served.url + "plans/entry-bench/")
+    page.keyboard.press("Tab")
+
+    assert page.evaluate("document.activeElement.className") == "md-skip"
+
+    reached = set()
+    for _ in range(12):
+        page.keyboard.press("Tab")
+        reached.add(page.evaluate("document.activeElement.getAttribute('aria-label') || document.activeElement.innerText"))
+
+    assert {"Plans", "Search"} <= {str(name).strip() for name in reached}
