@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent.parent
-PAGES = [ROOT / "README.md", *sorted((ROOT / "docs").rglob("*.md"))]
+PAGES = [ROOT / "README.md", ROOT / "DEVELOPERS.md", *sorted((ROOT / "docs").rglob("*.md"))]
 _MARK = re.compile(r"<!-- run: (?P<kind>[^;>]+?)(?:; (?P<more>.*?))? -->\n+(?P<fence>`{3,})")
 _FENCE = re.compile(
     r"^(?P<fence>`{3,})(?P<language>\w*)[^\n]*\n(?P<text>.*?)^(?P=fence)[ \t]*$", re.MULTILINE | re.DOTALL
