@@ -146,5 +146,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="bf, bdft, lumber volume, hardwood tally, quarters, 4/4, 8/4, surface measure, waste factor",
-    features=("solid wood",),
+    features=("lumber", "hardwood", "cedar"),
 )

@@ -225,5 +225,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="linear cutting, cut list, crosscut, studs, lengths, offcuts, shopping",
-    features=("solid wood",),
+    features=("lumber", "2x", "1x", "pickets"),
 )

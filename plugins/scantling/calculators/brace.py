@@ -254,5 +254,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="diagonal, gate brace, cross brace, X brace, long point, short point, half-lap, angle",
-    features=("brace", "end cuts"),
+    features=("brace",),
 )

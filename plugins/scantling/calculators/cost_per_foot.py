@@ -158,5 +158,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="lineal foot, linear foot, lumber price, compare lengths, best value",
-    features=("solid wood",),
+    features=("lumber", "2x", "1x", "pickets"),
 )

@@ -143,5 +143,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="divider spacing, compartments, cubbies, partitions, even gaps, layout",
-    features=("dividers", "shelves", "slats"),
+    features=("slat", "divider", "shel"),
 )

@@ -108,5 +108,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="varnish, oil, paint, coverage, gallons, litres, coats, stain, square feet",
-    features=("finish",),
+    features=("finish", "oil", "varnish", "paint", "polyurethane"),
 )

@@ -78,5 +78,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="glue-up, spread rate, bottle, PVA, white glue, squeeze-out",
-    features=("glued up",),
+    features=("wood glue", "glue"),
 )

@@ -155,5 +155,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="laminate, lamination, blank, panel glue-up, butcher block, table top, oversize, allowance",
-    features=("glued up", "blank"),
+    features=("glue-up", "glued up", "hardwood"),
 )

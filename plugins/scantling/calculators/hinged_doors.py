@@ -205,5 +205,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="cabinet door, frame and panel, stile, rail, inset, overlay, hinge, sagging door, drop",
-    features=("door",),
+    features=("hinged door", "hinge"),
 )

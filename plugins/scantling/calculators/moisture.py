@@ -130,6 +130,6 @@ CALCULATOR = Calculator(
     draw=draw,
     plot=plot,
     words="EMC, equilibrium moisture content, humidity, acclimate, drying, kiln-dried, moisture meter",
-    features=("solid wood",),
-    checks=("movement",),
+    features=("hardwood",),
+    checks=("wood-movement",),
 )

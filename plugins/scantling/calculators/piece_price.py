@@ -117,5 +117,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="bf price, per board foot, per linear foot, compare prices, hardwood price",
-    features=("solid wood",),
+    features=("lumber", "hardwood"),
 )

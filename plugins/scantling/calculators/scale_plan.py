@@ -156,5 +156,4 @@ CALCULATOR = Calculator(
     draw=draw,
     plot=plot,
     words="resize, scale, bigger, smaller, custom size, budget, cost per inch",
-    features=("sizes",),
 )

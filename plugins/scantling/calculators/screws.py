@@ -184,6 +184,6 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="pilot hole, clearance hole, shank, drill bit, screw length, gauge, number 8",
-    features=("screws", "hardware"),
-    checks=("screws",),
+    features=("screw", "wood screw"),
+    checks=("fastener-length", "fastener-edge"),
 )

@@ -157,5 +157,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="polygon, hexagon, octagon, picture frame, segmented ring, mitre angle, miter",
-    features=("end cuts", "mitre"),
+    features=("mitre", "rounded"),
 )

@@ -227,5 +227,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="plywood layout, panel, cut list, cutting diagram, nesting, waste, 4x8",
-    features=("sheet",),
+    features=("plywood",),
 )

@@ -143,5 +143,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="adjustable shelves, peg holes, line boring, hole template, 32 mm",
-    features=("shelf",),
+    features=("adjustable shel", "shelf pin"),
 )

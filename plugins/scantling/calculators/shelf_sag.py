@@ -284,6 +284,6 @@ CALCULATOR = Calculator(
     draw=draw,
     plot=plot,
     words="deflection, bend, bookshelf, bookcase, span table, modulus of elasticity, load",
-    features=("shelf",),
-    checks=("sag",),
+    features=("shel", "bookcase"),
+    checks=("shelf-sag",),
 )

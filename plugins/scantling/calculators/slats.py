@@ -99,5 +99,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="balusters, spindles, pickets, railing, gap, spacing, bench back, bed slats",
-    features=("slats",),
+    features=("slat", "baluster"),
 )

@@ -221,5 +221,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="bypass doors, barn door, track, groove, cabinet doors, lift-out",
-    features=("door",),
+    features=("sliding door",),
 )

@@ -135,5 +135,5 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="hopper, splayed box, planter, bevel, compound miter, tray, crown",
-    features=("end cuts", "bevel"),
+    features=("compound", "splay", "planter"),
 )

@@ -204,5 +204,5 @@ CALCULATOR = Calculator(
     draw=draw,
     plot=plot,
     words="rip, ripping, rips per board, kerf, edging, slats, laths, leftover",
-    features=("ripped", "strips", "edging"),
+    features=("offcuts", "slat", "strip", "edging"),
 )

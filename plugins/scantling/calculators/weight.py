@@ -98,6 +98,6 @@ CALCULATOR = Calculator(
     ),
     draw=draw,
     words="heavy, density, specific gravity, pounds, kilograms, species, sheet weight",
-    features=("solid wood", "sheet"),
-    checks=("weight",),
+    features=("plywood", "hardwood"),
+    checks=("tip-over",),
 )

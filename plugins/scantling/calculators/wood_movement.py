@@ -185,6 +185,6 @@ CALCULATOR = Calculator(
     draw=draw,
     plot=plot,
     words="shrinkage, expansion, humidity, table top, panel gap, breadboard, tangential, radial",
-    features=("solid wood", "panel"),
-    checks=("movement",),
+    features=("hardwood", "red oak", "table top"),
+    checks=("wood-movement",),
 )

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from scantling.pages.all_sizes import PlanPages, plan_pages
+from scantling.pages.calculator_pages import LinkedPlan, calculator_pages
 from scantling.pages.catalog_page import catalog_page
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
@@ -47,6 +48,15 @@ def _made(catalog: Catalog, choices: Choices) -> Iterable[PlanMade]:
             yield PlanMade(source.slug, pages, beside, source.diagnostics)
 
 
+def _linked(plans: Iterable[PlanMade]) -> list[LinkedPlan]:
+    """Return the plans that other pages may link to, with the words they are found by."""
+    return [
+        LinkedPlan(plan.slug, plan.pages.title, plan.pages.finished.pages[0].search_words)
+        for plan in plans
+        if plan.pages is not None and plan.pages.title
+    ]
+
+
 def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) -> Finished:
     """Return every page of a catalog, from what was made of its plans.
 
@@ -59,6 +69,7 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
         *(plan.pages.finished for plan in plans if plan.pages is not None),
         *(plan.beside for plan in plans),
         *(make(shop, choices) for make in PAGE_MAKERS),
+        calculator_pages(shop.shop, _linked(plans), choices),
         live_site(shop, {plan.slug: plan.pages.title for plan in plans if plan.pages is not None}, choices),
     ]
     told = [*shop.diagnostics]

@@ -59,9 +59,9 @@ class Calculator:
     words: str = ""
     """Other words by which somebody may look for it."""
     features: tuple[str, ...] = ()
-    """What in a plan makes this calculator useful to its reader: plans that have one of them are linked."""
+    """Beginnings of words that a plan is found by; plans with one of them are linked."""
     checks: tuple[str, ...] = ()
-    """Checks of a plan that reckon with the same formula."""
+    """Checks of a plan that ask the same question, by name."""
 
     def ask(self, name: str) -> Ask:
         """Return the question of that name."""

@@ -20,6 +20,7 @@ ROOMS = [
     "cutting",
     "report",
     "drawing",
+    "calculators",
     "checks",
 ]
 """Rooms that go whole; of `pages`, only what the session loads."""

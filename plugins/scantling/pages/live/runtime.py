@@ -46,6 +46,7 @@ ROOMS = [
     "cutting",
     "report",
     "drawing",
+    "calculators",
     "checks",
     "pages",
 ]

@@ -10,13 +10,18 @@ from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from scantling.fault import Fault, Faulty
+from scantling.pages.live.calculate import calculate
 from scantling.pages.live.fit import fit
 from scantling.pages.live.opened import Opened
 from scantling.pages.live.told import told
 from scantling.pages.live.trip import plan_trip
 
 _BROKEN = "this could not be worked out; the page shows what it showed before"
-_ASKS: Mapping[str, Callable[[Opened, Mapping[str, Any]], dict[str, Any]]] = {"fit": fit, "trip": plan_trip}
+_ASKS: Mapping[str, Callable[[Opened, Mapping[str, Any]], dict[str, Any]]] = {
+    "fit": fit,
+    "trip": plan_trip,
+    "calculate": calculate,
+}
 
 
 class Session:

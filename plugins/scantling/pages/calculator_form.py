@@ -1,0 +1,108 @@
+"""The fields of a calculator's page, as a build writes them: hidden until the script that they need runs."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+
+from scantling.calculators import MEANT, Ask, Calculator
+from scantling.measure import Display
+from scantling.pages.html import escape, tag
+
+WITHOUT_SCRIPT = "With your own numbers this is worked out in your browser, which needs JavaScript."
+FROM_FILE = (
+    "This page was opened as a file, and browsers do not let a file reckon. The worked example below is "
+    "all here; for your own numbers open the site from a web server, or type this in a terminal:"
+)
+
+
+def calculator_form(
+    calculator: Calculator, start: Mapping[str, str], *, folder: str, engine: str, display: Display
+) -> str:
+    """Return the fields, filled with the numbers that the page starts with.
+
+    Args:
+        folder: where the plans stand on the site, which is where the shop's data lie.
+        engine: the folder of the engine's files among the site's assets.
+    """
+    rows = "".join(_row(ask, start[ask.name]) for ask in calculator.asks) + _units(display)
+    buttons = (
+        tag("button", "Back to the example", type="button", data_live_reset=True),
+        tag("button", "Copy a link to this answer", type="button", data_live_copy=True),
+    )
+    status = (
+        tag("p", "", class_="sc-live__fault", hidden=True, data_fault="")
+        + tag("progress", "", max="4", value="0", aria_label="Getting ready", hidden=True)
+        + tag("p", "", role="status", aria_live="polite", class_="sc-live__say", data_live_say=True)
+    )
+    inner = (
+        tag("h2", "Your numbers", id="your-numbers")
+        + tag("div", rows, class_="sc-live__choices")
+        + tag("p", "".join(buttons), class_="sc-live__buttons")
+        + status
+    )
+    section = tag(
+        "section",
+        inner,
+        class_="sc-live",
+        hidden=True,
+        aria_labelledby="your-numbers",
+        data_live="calculator",
+        data_calculator=calculator.slug,
+        data_engine=engine,
+        data_shop=f"../../{folder}/live-shop.json",
+        data_start=_json(start),
+        data_display=_json({"units": display.system, "fraction": display.denominator}),
+        data_search_exclude="true",
+    )
+    without = tag("noscript", tag("p", WITHOUT_SCRIPT, class_="sc-live__without"))
+    command = tag("code", escape(f"scantling calc {calculator.slug}"))
+    from_file = tag(
+        "p", f"{FROM_FILE} {command}", class_="sc-live__without", hidden=True, data_live_file=True
+    )
+    return section + tag("div", without + from_file, data_search_exclude="true")
+
+
+def _json(data: object) -> str:
+    return json.dumps(data, ensure_ascii=False, separators=(",", ":"))
+
+
+def _row(ask: Ask, text: str) -> str:
+    field = f"calc-{ask.name}"
+    hint = ask.help or ("may be left open" if ask.optional else "")
+    if ask.kind in {"lengths", "rectangles", "prices"}:
+        hint = "; ".join(part for part in (hint, MEANT[ask.kind]) if part)
+    label = tag("label", escape(ask.label) + (tag("small", escape(hint)) if hint else ""), for_=field)
+    shared = {
+        "id": field,
+        "data_control": f"input {ask.name}",
+        "data_name": ask.name,
+        "aria_describedby": f"{field}-fault",
+    }
+    if ask.choices:
+        options = "".join(tag("option", escape(one), value=one, selected=one == text) for one in ask.choices)
+        control = tag("select", options, **shared)
+    else:
+        control = tag(
+            "input",
+            type="text",
+            value=text,
+            autocomplete="off",
+            spellcheck="false",
+            enterkeyhint="done",
+            **shared,
+        )
+    fault = tag(
+        "p", "", id=f"{field}-fault", class_="sc-live__fault", hidden=True, data_fault=f"input {ask.name}"
+    )
+    return tag("div", label + control + fault, class_="sc-live__row")
+
+
+def _units(display: Display) -> str:
+    label = tag("label", "Show lengths in", for_="calc-units")
+    options = "".join(
+        tag("option", words, value=system, selected=system == display.system)
+        for system, words in (("in", "inches"), ("mm", "millimetres"))
+    )
+    control = tag("select", options, id="calc-units", data_name="units")
+    return tag("div", label + control, class_="sc-live__row")

@@ -1,0 +1,121 @@
+"""The pages of the calculators: a list by question, and a page for each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import groupby
+
+from scantling.calculators import SUBJECTS, Calculator, calculators, run
+from scantling.pages.calculator_form import calculator_form
+from scantling.pages.calculator_fragment import answer_drawings, answer_html
+from scantling.pages.choices import Choices
+from scantling.pages.finished import Finished, Page, SideFile
+from scantling.pages.front_matter import in_front_matter
+from scantling.pages.html import escape, tag
+from scantling.pages.markdown_words import escape_markdown
+from scantling.shop import Shop
+
+FOLDER = "calculators"
+INTRO = (
+    "Questions that come up at the bench, away from any plan, each with its picture, its formula "
+    "and where that is from."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class LinkedPlan:
+    """A plan that a calculator's page may send its reader to."""
+
+    slug: str
+    title: str
+    words: tuple[str, ...]
+    """By which it is found: tags, parts, materials."""
+
+    def has(self, feature: str) -> bool:
+        """Return whether one of its words begins with the feature, or has a word that does."""
+        return any(f" {feature}" in f" {word.casefold()}" for word in self.words)
+
+
+def calculator_pages(shop: Shop | None, plans: Iterable[LinkedPlan], choices: Choices) -> Finished:
+    """Return the list of calculators and a page for each, with the drawings beside it."""
+    known = tuple(plans)
+    every = calculators()
+    currency = shop.currency if shop is not None else "$"
+    made = [_page(one, known, choices, currency) for one in every]
+    pages = (_index(every), *(page for page, _ in made))
+    return Finished(pages, tuple(file for _, files in made for file in files))
+
+
+def _index(every: tuple[Calculator, ...]) -> Page:
+    blocks = ["# Calculators", INTRO]
+    for subject, group in groupby(
+        sorted(every, key=lambda one: list(SUBJECTS).index(one.subject)), key=lambda one: one.subject
+    ):
+        blocks.append(f"## {SUBJECTS[subject]}")
+        blocks.append(
+            "\n".join(
+                f"- [{one.question}]({one.slug}/index.md) {escape_markdown(one.title)}" for one in group
+            )
+        )
+    meta = {"title": "Calculators", "description": in_front_matter(INTRO)}
+    return Page(f"{FOLDER}/index.md", "\n\n".join(blocks) + "\n", meta, in_nav=True)
+
+
+def _page(
+    one: Calculator, plans: tuple[LinkedPlan, ...], choices: Choices, currency: str
+) -> tuple[Page, list[SideFile]]:
+    answer = run(one.slug, one.example.inputs, choices.display, currency)
+    form = ""
+    if choices.engine:
+        form = calculator_form(
+            one, dict(answer.texts), folder=choices.folder, engine=choices.engine, display=choices.display
+        )
+    found = (one.title, *(word.strip() for word in one.words.split(",")))
+    shown = tag("div", answer_html(answer, lambda drawing: drawing.file), data_fragment="answer")
+    blocks = [
+        f"# {escape_markdown(one.title)}",
+        f"**{escape_markdown(one.question)}**",
+        form,
+        "## The answer",
+        tag("p", tag("b", "A worked example. ") + escape(one.example.story), data_calc_story=True),
+        tag("section", shown, data_search_exclude="true"),
+        *_behind(one),
+        *_links(one, plans, choices.folder),
+        tag(
+            "div", tag("p", "Found under: " + escape(", ".join(found)), class_="sc-found"), class_="sc-ending"
+        ),
+    ]
+    meta = {
+        "title": in_front_matter(one.title),
+        "description": in_front_matter(one.question),
+        "tags": ["calculator", in_front_matter(SUBJECTS[one.subject].lower())],
+    }
+    path = f"{FOLDER}/{one.slug}"
+    page = Page(f"{path}/index.md", "\n\n".join(block for block in blocks if block) + "\n", meta, found)
+    return page, [SideFile(f"{path}/{drawing.file}", drawing.svg) for drawing in answer_drawings(answer)]
+
+
+def _behind(one: Calculator) -> Iterator[str]:
+    """Yield the formula, how far it can be trusted, its source, and what can hurt."""
+    yield "## The formula"
+    yield "\n".join(f"- {escape_markdown(line)}" for line in one.formula)
+    yield escape_markdown(one.exactness)
+    yield "## Where it comes from"
+    yield "\n".join(f"- {escape_markdown(line)}" for line in one.source)
+    if one.caution:
+        yield "## Take care"
+        yield tag("div", tag("p", escape(one.caution)), class_="sc-caution")
+    yield "In a terminal: " + tag("code", escape(f"scantling calc {one.slug}"))
+
+
+def _links(one: Calculator, plans: tuple[LinkedPlan, ...], folder: str) -> Iterator[str]:
+    fits = [plan for plan in plans if any(plan.has(feature) for feature in one.features)]
+    if fits:
+        yield "## Plans that ask this question"
+        yield "\n".join(
+            f"- [{escape_markdown(plan.title)}](../../{folder}/{plan.slug}/index.md)" for plan in fits
+        )
+    if one.checks:
+        codes = ", ".join(tag("code", escape(code)) for code in one.checks)
+        yield f"Every plan here is checked with the same formula, at each of its sizes: {codes}."
