@@ -30,6 +30,8 @@ PLAN_FORMS: dict[str, Form[Any]] = {
     "option": plan.OPTION,
     "part": plan.PART,
     "work": plan.WORK,
+    "place": plan.PLACE,
+    "repeat": plan.REPEAT,
     "join": plan.JOIN,
     "hardware": plan.HARDWARE,
     "step": plan.STEP,
@@ -44,6 +46,7 @@ SHOP_FORMS: dict[str, Form[Any]] = {
     "sized": shop.SIZED,
     "hardwood": shop.HARDWOOD,
     "ware": shop.WARE,
+    "price list": shop.PRICE_LIST,
 }
 FORMS = {**PLAN_FORMS, **SHOP_FORMS}
 _MADE = re.compile(r"(<!-- made: (?P<what>[a-z ]+) -->\n).*?(<!-- end -->)", re.DOTALL)
