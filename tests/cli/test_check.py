@@ -109,11 +109,12 @@ def test_a_faulty_shop_file_fails_the_check(run, catalog):
 def test_parts_that_cannot_be_cut_fail_the_check(run, catalog):
     """An offcut too small for its part is told by the check, not only when the site is built."""
     plan = catalog / "plans" / "first-crate" / "plan.md"
-    strip = "  strip: {count: 9, from offcut of: end, width: 3 in, thick: 1/2 in, length: 10 in}\n"
+    strip = "  post: {from: 2x4, glued up: 2 layers, width: 3 in, thick: 2 3/4 in, length: 10 in}\n"
+    strip += "  strip: {count: 9, from offcut of: post, width: 3 in, thick: 1/8 in, length: 10 in}\n"
     text = plan.read_text("utf-8").replace("\njoins:\n", f"{strip}\njoins:\n")
-    plan.write_text(text.replace("uses: slat\n", "uses: slat, strip\n"), "utf-8")
+    plan.write_text(text.replace("uses: slat\n", "uses: slat, post, strip\n"), "utf-8")
     status, out, _ = run("check", "--format", "concise")
 
     assert status == 1
-    assert "offcut-too-small 9 of 9 'strip' do not fit the offcuts of 'end'" in out
+    assert "offcut-too-small 7 of 9 'strip' do not fit the offcuts of 'post'" in out
     assert out.count("offcut-too-small") == 1

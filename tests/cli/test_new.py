@@ -57,14 +57,18 @@ def test_a_name_that_is_no_name_is_refused(run, catalog, name):
 def test_a_new_plan_is_cut_from_what_the_shop_sells(run, catalog):
     """Without a 1x4 the thinnest board is taken; without any board there is no plan."""
     shop = catalog / "plans" / "shop.yml"
-    shop.write_text(
-        "kerf: 3 mm\npickets:\n  slat: {thick: 20 mm, width: 90 mm, lengths: {2 m: 3.00}}\n", "utf-8"
-    )
+    sold = "pickets:\n  slat: {thick: 20 mm, width: 90 mm, lengths: {2 m: 3.00}}\n"
+    shop.write_text(f"kerf: 3 mm\n{sold}hardware:\n  glue: {{price: 2.00}}\n", "utf-8")
 
     assert run("new", "Box")[0] == 0
-    assert "from: slat" in (catalog / "plans" / "box" / "plan.md").read_text("utf-8")
+    text = (catalog / "plans" / "box" / "plan.md").read_text("utf-8")
+    assert "from: slat" in text
+    assert "needs: glue\n" in text
     assert run("check", "box")[0] == 0
-    shop.write_text("kerf: 3 mm\n", "utf-8")
-    assert run("new", "Chest")[0] == 2
+    for lacking, told in ((f"kerf: 3 mm\n{sold}", "sells no glue"), ("kerf: 3 mm\n", "sells no board")):
+        shop.write_text(lacking, "utf-8")
+        status, _, err = run("new", "Chest")
+        assert status == 2
+        assert told in err
     shop.write_text("kerf: thin\n", "utf-8")
     assert run("new", "Chest")[0] == 1

@@ -35,13 +35,22 @@ def _new_plan(name: str, plans: Path | None) -> int:
     if shop.shop is None:
         tell(render_full(shop.diagnostics))
         return FAULTY
-    stock = _board(shop.shop)
+    stock, glue = _board(shop.shop), _glue(shop.shop)
     if not stock:
         raise misused(f"{folder / SHOP_FILE} sells no board", "add a 1x4 under 'lumber:'")
+    if not glue:
+        raise misused(f"{folder / SHOP_FILE} sells no glue", "add 'wood glue:' under 'hardware:'")
     path = folder / slug_of(name) / PLAN_FILE
-    _write({path: plan_text(" ".join(name.split()), stock)})
+    _write({path: plan_text(" ".join(name.split()), stock, glue)})
     say(f"{path.as_posix()} is there; see it with: scantling show {slug_of(name)}")
     return FINE
+
+
+def _glue(shop: Shop) -> str:
+    """Return the first glue with a price."""
+    wares = shop.wares.values()
+    glues = (one.key for one in wares if one.price is not None and "glue" in f"{one.kind} {one.key}".split())
+    return next(glues, "")
 
 
 def _board(shop: Shop) -> str:
@@ -67,7 +76,7 @@ def _new_catalog(folder: Path) -> int:
             folder / "mkdocs.yml": SETTINGS.replace("NAME", _quoted(folder.resolve().name)),
             folder / "docs" / "index.md": HOME.replace("NAME", folder.resolve().name),
             plans / SHOP_FILE: SHOP,
-            plans / slug / PLAN_FILE: plan_text(FIRST_PLAN, "1x4"),
+            plans / slug / PLAN_FILE: plan_text(FIRST_PLAN, "1x4", "wood glue"),
         }
     )
     say(f"A catalog is in {folder.as_posix()}. Go there, then: scantling check, and mkdocs serve to see it.")

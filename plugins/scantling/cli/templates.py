@@ -24,13 +24,25 @@ lengths:
   inside: depth - 2 * side.thick
   height: side.width + slat.thick
 
+# Each part: how many, of what, how long, and where each one sits, for the pictures.
 parts:
-  side: {count: 2, from: STOCK, length: width}
-  end:  {count: 2, from: STOCK, length: inside}
-  slat: {count: floor(depth / (slat.width + gap)), from: STOCK, length: width}
+  side: {count: 2, from: STOCK, length: width, place: {faces: front, bottom: slat.top, mirror: back}}
+  end:
+    count: 2
+    from: STOCK
+    length: inside
+    place: {runs: back, faces: side, front: side.back, bottom: slat.top, mirror: across}
+  slat:
+    count: floor(depth / (slat.width + gap))
+    from: STOCK
+    length: width
+    place: {bottom: 0 in, repeat: {way: back, from: 0 in, to: depth}}
 
 joins:
   - {join: side to end, with: glue, joints: 4}
+
+hardware:
+  GLUE: 1
 ---
 A crate for whatever lies about. Write here what it is for, and what to know before the wood is bought.
 
@@ -42,6 +54,7 @@ Cut two sides and {slat.count} slats {width} long, and two ends {end.length} lon
 
 ## Glue up the frame
 uses: side, end
+needs: GLUE
 tools: clamps
 
 The ends stand between the sides. Glue, clamp, and check that both diagonals are the same.
@@ -87,12 +100,13 @@ plugins:
 """
 
 
-def plan_text(title: str, stock: str) -> str:
+def plan_text(title: str, stock: str, glue: str) -> str:
     """Return a small plan that builds at once.
 
     Args:
         stock: a board of the shop file.
+        glue: a glue of the shop file.
     """
-    quoted = json.dumps(title, ensure_ascii=False)
     plain = title.replace(" ", "").isalnum()
-    return _PLAN.replace("TITLE", title if plain else quoted).replace("STOCK", stock)
+    written = title if plain else json.dumps(title, ensure_ascii=False)
+    return _PLAN.replace("TITLE", written).replace("STOCK", stock).replace("GLUE", glue)

@@ -150,7 +150,8 @@ class Fitter:
         broken = []
         for part in self.plan.parts.values():
             before = len(faults)
-            found = fit_part(part, values, self.shop, faults)
+            host = self.plan.parts.get(part.source.offcut_of)
+            found = fit_part(part, host, values, self.shop, faults)
             if found is not None:
                 fitted.append(found)
             elif len(faults) > before or not self._is_settled(part, values):

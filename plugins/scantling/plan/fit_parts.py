@@ -17,9 +17,15 @@ from scantling.shop import Shop, Stock
 MOST_OF_A_PART = 2000
 
 
-def fit_part(part: Part, values: Mapping[str, Value], shop: Shop, faults: list[Fault]) -> FittedPart | None:
-    """Return the part at this size, or None if it is not there or, after adding to `faults`, faulty."""
-    return _PartAtSize(part, values, shop, faults).fit()
+def fit_part(
+    part: Part, host: Part | None, values: Mapping[str, Value], shop: Shop, faults: list[Fault]
+) -> FittedPart | None:
+    """Return the part at this size, or None if it is not there or, after adding to `faults`, faulty.
+
+    Args:
+        host: the part whose offcut it is cut from, if it is.
+    """
+    return _PartAtSize(part, host, values, shop, faults).fit()
 
 
 def _shown(length: Length) -> str:
@@ -31,6 +37,7 @@ class _PartAtSize:
     """One part, what its formulas come to, and where faults go."""
 
     part: Part
+    host: Part | None
     values: Mapping[str, Value]
     shop: Shop
     faults: list[Fault]
@@ -89,7 +96,7 @@ class _PartAtSize:
     def _blank(self, length: Length, width: Length, thick: Length) -> tuple[Blank, Length] | None:
         """Return what is cut for one part, and the thickness of one piece of it."""
         part = self.part
-        stocks = [self.shop.stocks[name] for name in part.source.stocks if name in self.shop.stocks]
+        stocks = self._stocks()
         long = length + self._allowance("longer") + self._allowance("cut to fit")
         wide = width + self._allowance("wider")
         pieces, across, layer = 1, wide, thick
@@ -102,6 +109,13 @@ class _PartAtSize:
         blank = Blank(along, over, pieces, part.grain == "any", over - self._to_spare(width))
         self._check_stock(blank, thick, stocks)
         return blank, layer
+
+    def _stocks(self) -> list[Stock]:
+        """Return the stocks that it may be cut from; of a ripped board's offcut, those of the board."""
+        names = self.part.source.stocks
+        if not names and self.host is not None and self.host.glue_up is None:
+            names = self.host.source.stocks
+        return [self.shop.stocks[name] for name in names if name in self.shop.stocks]
 
     def _to_spare(self, width: Length) -> Length:
         """Return how much narrower the part may turn out."""
