@@ -10,7 +10,6 @@ from scantling.drawing.cut_diagram import spread
 from scantling.drawing.lettering import text_width, wrap
 from scantling.drawing.shape import Circle, Line, Point, Shape, Text
 from scantling.drawing.stage import Seen, Stage
-from scantling.geometry import Solid, dot
 
 _KEY = 11.5
 _ROW = 17.0
@@ -37,13 +36,14 @@ def find_targets(seen: Seen, stage: Stage, wanted: Container[int]) -> list[Targe
     """Return for each kind of part among the wanted bodies a place where one of them can be seen best."""
     best: dict[str, tuple[float, Point]] = {}
     hidden = _Cover(seen, stage)
-    for place, (number, solid) in enumerate(seen.order):
-        if number not in wanted:
+    for place, piece in enumerate(seen.order):
+        if piece.number not in wanted:
             continue
-        letter = seen.bodies[number].part.letter
-        for area, spot in _spots(solid, stage):
-            if area > best.get(letter, (0.0, (0.0, 0.0)))[0] and not hidden.at(spot, place):
-                best[letter] = (area, spot)
+        letter = seen.bodies[piece.number].part.letter
+        for outline in hidden.outlines[place]:
+            for area, spot in _spots(outline):
+                if area > best.get(letter, (0.0, (0.0, 0.0)))[0] and not hidden.at(spot, place):
+                    best[letter] = (area, spot)
     return [Target(letter, *spot) for letter, (_, spot) in best.items()]
 
 
@@ -51,18 +51,13 @@ class _Cover:
     """Which places on the page later solids cover."""
 
     def __init__(self, seen: Seen, stage: Stage) -> None:
-        self._outlines = [
-            [
-                [stage.at(solid.points[i]) for i in side]
-                for side, normal in zip(solid.sides, solid.normals, strict=True)
-                if dot(normal, stage.view.toward) > 1e-6
-            ]
-            for _, solid in seen.order
+        self.outlines = [
+            [list(map(stage.on_page, facet.outline)) for facet in piece.facets] for piece in seen.order
         ]
 
     def at(self, spot: Point, place: int) -> bool:
         """Return whether something drawn after the solid at `place` covers a spot."""
-        return any(_inside(outline, spot) for outlines in self._outlines[place + 1 :] for outline in outlines)
+        return any(_inside(outline, spot) for outlines in self.outlines[place + 1 :] for outline in outlines)
 
 
 def _inside(outline: list[Point], spot: Point) -> bool:
@@ -76,20 +71,13 @@ def _inside(outline: list[Point], spot: Point) -> bool:
     return signs != 3
 
 
-def _spots(solid: Solid, stage: Stage) -> list[tuple[float, Point]]:
-    """Return places on the visible sides of a solid, each with how much it is worth."""
-    found = []
-    for side, normal in zip(solid.sides, solid.normals, strict=True):
-        if dot(normal, stage.view.toward) <= 1e-6:
-            continue
-        outline = [stage.at(solid.points[i]) for i in side]
-        x, y = sum(p[0] for p in outline) / len(outline), sum(p[1] for p in outline) / len(outline)
-        area = abs(
-            sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(outline, (*outline[1:], outline[0]), strict=True))
-        )
-        found.append((area, (x, y)))
-        found += [(area * 0.8, (x + (px - x) * 0.7, y + (py - y) * 0.7)) for px, py in outline]
-    return found
+def _spots(outline: list[Point]) -> list[tuple[float, Point]]:
+    """Return places on a side, each with how much it is worth."""
+    x, y = sum(p[0] for p in outline) / len(outline), sum(p[1] for p in outline) / len(outline)
+    pairs = zip(outline, (*outline[1:], outline[0]), strict=True)
+    area = abs(sum(a[0] * b[1] - b[0] * a[1] for a, b in pairs))
+    inner = [(area * 0.8, (x + (px - x) * 0.7, y + (py - y) * 0.7)) for px, py in outline]
+    return [(area, (x, y)), *inner]
 
 
 def callouts(targets: Sequence[Target], left: float, right: float, top: float, bottom: float) -> list[Shape]:

@@ -9,12 +9,12 @@ from fractions import Fraction
 from scantling.drawing.arrow import numbered
 from scantling.drawing.body import size_words
 from scantling.drawing.dimension_line import across, upright
-from scantling.drawing.grain import level_grain
+from scantling.drawing.grain import slanted_grain
 from scantling.drawing.lettering import text_width, wrap
 from scantling.drawing.profile import has_profile, profile
-from scantling.drawing.shape import Circle, Group, Line, Polygon, Rectangle, Scene, Shape, Strokes, Text
-from scantling.measure import Display, Length
-from scantling.plan import FittedPart, FittedProse, FittedWork, Quoted
+from scantling.drawing.shape import Circle, Group, Line, Polygon, Polyline, Rectangle, Scene, Shape, Text
+from scantling.measure import Display, Length, tangent, write_angle
+from scantling.plan import FittedEnd, FittedPart, FittedProse, FittedWork, Quoted
 
 _LEFT, _TOP = 12.0, 44.0
 _LOWEST, _HIGHEST = 64.0, 150.0
@@ -67,7 +67,8 @@ class Sheet:
 def detail_drawing(part: FittedPart, display: Display, *, width: float = 440.0) -> Scene | None:
     """Return the detail of a part, or None for a part on which nothing that can be drawn is done."""
     shown = [work for work in part.work if work.work.kind in _DRAWN]
-    if not shown:
+    slanted = part.ends is not None and any(end.kind != "square" for end in part.ends)
+    if not shown and not slanted:
         return None
     sheet = _sheet(part, width)
     shapes: list[Shape] = [
@@ -81,9 +82,12 @@ def detail_drawing(part: FittedPart, display: Display, *, width: float = 440.0) 
         shapes.append(numbered(x, y, str(number), size=9.5))
     y = sheet.top + sheet.width
     shapes.append(across(sheet.left, sheet.left + sheet.length, y + 14, display.length(part.length), to=y))
-    shapes.append(upright(sheet.top, y, width - 14, display.length(part.width), to=sheet.left + sheet.length))
+    right = sheet.left + sheet.length
+    shapes.append(upright(sheet.top, y, right + 16, display.length(part.width), to=right))
     shapes += _first_distances(sheet, shown, display)
     words = [(str(number), work_words(work, display)) for number, work in enumerate(shown, 1)]
+    if slanted:
+        words.append(("", f"ends: {end_words(part)}"))
     more, y = _below(sheet, shown, words, y + 28, width, display)
     told = f"{part.letter} {part.id}: " + "; ".join(text for _, text in words) + "."
     return Scene(width, y + 8, (*shapes, *more), f"{part.id}, joinery", told)
@@ -98,8 +102,42 @@ def _sheet(part: FittedPart, width: float) -> Sheet:
 
 
 def _wood(sheet: Sheet) -> Shape:
-    grain = level_grain(sheet.part.id, sheet.left, sheet.top, sheet.length, sheet.width, apart=7)
-    return Group((Rectangle(sheet.left, sheet.top, sheet.length, sheet.width), Strokes(tuple(grain))))
+    outline = tuple(_outline(sheet))
+    return Group((Polygon(outline), slanted_grain(sheet.part.id, outline, (1.0, 0.0), apart=7)))
+
+
+def _outline(sheet: Sheet) -> list[tuple[float, float]]:
+    """Return the part's face, its ends cut as they are where mitres are seen."""
+    left, right = sheet.left, sheet.left + sheet.length
+    top, low = sheet.top, sheet.top + sheet.width
+    if sheet.part.ends is None:
+        return [(left, top), (right, top), (right, low), (left, low)]
+    offs = [_end_off(sheet, end) for end in sheet.part.ends]
+    parallel = sheet.part.part.ends is not None and sheet.part.part.ends.parallel
+    upper_right, lower_right = (right, right - offs[1]) if parallel else (right - offs[1], right)
+    return [(left + offs[0], top), (upper_right, top), (lower_right, low), (left, low)]
+
+
+def _end_off(sheet: Sheet, end: FittedEnd) -> float:
+    """Return how far a mitre runs along the part, on the page."""
+    if end.kind != "mitre":
+        return 0.0
+    return float(abs(tangent(end.angle))) * _inches(sheet.part.width) * sheet.scale
+
+
+def end_words(part: FittedPart) -> str:
+    """Return how a part's ends are cut: "mitre 33.9°, both leaning the same way"."""
+    if part.ends is None:
+        return "square"
+    left, right = (
+        end.kind if end.kind == "square" else f"{end.kind} {write_angle(end.angle)}" for end in part.ends
+    )
+    both = left if left == right else f"{left} at the left, {right} at the right"
+    if left != right or part.part.ends is None:
+        return both
+    return f"{both}, " + (
+        "both leaning the same way" if part.part.ends.parallel else "leaning towards each other"
+    )
 
 
 def _inches(length: Length | None) -> float:
@@ -206,6 +244,8 @@ def _taper(sheet: Sheet, work: FittedWork) -> list[Shape]:
 
 def _round_holes(sheet: Sheet, work: FittedWork) -> list[Shape]:
     """Return holes in rows; a pattern "in two columns" has two rows, near the two long edges."""
+    if work.work.where.split()[-1:] == ["end"]:
+        return _bores(sheet, work)
     columns = 2 if "two columns" in work.work.where or work.work.kind == "shelf pin holes" else 1
     count = max(1, (work.count or 1) // columns)
     apart = _inches(work.apart) or _inches(sheet.part.length) / (count + 1)
@@ -217,6 +257,19 @@ def _round_holes(sheet: Sheet, work: FittedWork) -> list[Shape]:
         for height in heights
         for i in range(count)
         if first + apart * i < _inches(sheet.part.length)
+    ]
+
+
+def _bores(sheet: Sheet, work: FittedWork) -> list[Shape]:
+    """Return holes into both ends, as hidden lines: their heights are measured from the upper edge."""
+    deep, half = _inches(work.depth) * sheet.scale or 14.0, _inches(work.width) * sheet.upscale / 2
+    first, apart = _inches(work.from_end), _inches(work.apart)
+    heights = [sheet.y(first + apart * i) for i in range(work.count or 1)]
+    ends = ((sheet.left, deep), (sheet.left + sheet.length, -deep))
+    return [
+        Polyline(((x, y - half), (x + along, y - half), (x + along, y + half), (x, y + half)), "hidden")
+        for x, along in ends
+        for y in heights
     ]
 
 
@@ -315,11 +368,11 @@ def _below(
     shapes: list[Shape] = []
     for number, text in words:
         y += 17
-        shapes.append(numbered(_LEFT + 8, y - 4, number, size=9))
+        shapes += [numbered(_LEFT + 8, y - 4, number, size=9)] if number else []
         for i, line in enumerate(wrap(text, _KEY, width - 2 * _LEFT - 22)):
             y += 13 if i else 0
             shapes.append(Text(_LEFT + 22, y, line, _KEY))
-    shown = [(str(i), work) for i, work in enumerate(works, 1) if has_profile(work)]
+    shown = [(str(i), work) for i, work in enumerate(works, 1) if has_profile(work, sheet.part.thick)]
     distinct = {(work.work.kind, work.width, work.depth): (number, work) for number, work in reversed(shown)}
     x = _LEFT
     for number, work in list(distinct.values())[::-1][:3]:

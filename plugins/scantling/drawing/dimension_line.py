@@ -40,6 +40,8 @@ def upright(
     shapes: list[Shape] = [] if to is None else [_leader(to, y1, x, y1), _leader(to, y2, x, y2)]
     shapes += [Line(x, y1, x, y2, "thin"), *(_tick(x, y) for y in (y1, y2))]
     middle = (y1 + y2) / 2
+    if not words:
+        return Group(tuple(shapes))
     if fits:
         shapes.append(Text(x + size * 0.35, middle, words, size, "middle", "ink halo", -90))
     else:

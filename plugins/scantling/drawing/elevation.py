@@ -9,12 +9,12 @@ from scantling.drawing.body import Body
 from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.lettering import text_width
 from scantling.drawing.model import Model
-from scantling.drawing.shape import Scene, Shape
+from scantling.drawing.shape import Scene, Shape, Text
 from scantling.drawing.stage import Room, Stage, draw, look, set_stage
 from scantling.geometry import FRONT, SIDE, TOP, View
 from scantling.measure import Length
 
-_LETTER = 11.0
+_LETTER, _TOP = 11.0, 20.0
 _LONG = 9 / 20
 """A part bounds an opening if it is at least so much of the whole piece long."""
 _NEAR = 1 / 3
@@ -51,10 +51,10 @@ def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
     """Return one elevation, `name` being front, side or top."""
     face = FACES[name]
     seen = look(model.bodies, face.view)
-    stage, wide, high = set_stage(seen, Room(36, 12, width - 36 - 46, width * 0.95))
+    stage, wide, high = set_stage(seen, Room(36, _TOP, width - 36 - 46, width * 0.95))
     shapes = draw(seen, stage, model.titles)
-    left, bottom = 36 + (width - 82 - wide) / 2, 12 + high
-    frame = _Frame(model, face, stage, left, left + wide, 12, bottom)
+    left, bottom = 36 + (width - 82 - wide) / 2, _TOP + high
+    frame = _Frame(model, face, stage, left, left + wide, _TOP, bottom)
     chain = frame.level_chain(bottom + 16)
     shapes += chain
     low = bottom + (36 if chain else 18)
@@ -88,8 +88,14 @@ class _Frame:
         level, rise = self._whole(self.face.level), self._whole(self.face.rise)
         return [
             across(self.left, self.right, y, self._words(level), to=self.bottom),
-            upright(self.top, self.bottom, self.left - 18, self._words(rise), to=self.left),
+            *self._height(self._words(rise)),
         ]
+
+    def _height(self, words: str) -> list[Shape]:
+        """Return the line of the overall height; where the words do not fit, they stand above it."""
+        x, fits = self.left - 18, text_width(words, _LETTER) + 6 <= self.bottom - self.top
+        line = upright(self.top, self.bottom, x, words if fits else "", to=self.left)
+        return [line] if fits else [line, Text(4, self.top - 6, words, _LETTER)]
 
     def level_chain(self, y: float) -> list[Shape]:
         """Return the lines of the openings between parts that stand, as far as their words fit."""
@@ -132,7 +138,9 @@ class _Frame:
         spans = [
             (body.placed.low[axis], body.placed.high[axis])
             for body in self.model.bodies
-            if (body.high[along] - body.low[along]) >= _LONG * _number(high - low) and self._is_near(body)
+            if body.placed.is_box
+            and (body.high[along] - body.low[along]) >= _LONG * _number(high - low)
+            and self._is_near(body)
         ]
         whole = self._whole(axis)
         return [gap for gap in _gaps(spans) if gap != whole]

@@ -5,12 +5,14 @@ from __future__ import annotations
 
 def short(value: float) -> str:
     """Write a coordinate to two decimals with nothing superfluous: `12`, `0.5` as `.5`, never `-0`."""
-    text = f"{value:.2f}".rstrip("0").rstrip(".")
-    if text.startswith("0."):
-        return text[1:]
-    if text.startswith("-0."):
-        return "-" + text[2:]
-    return "0" if text == "-0" else text
+    text = f"{value:.2f}"
+    if text[-1] == "0":
+        text = text[:-3] if text[-2] == "0" else text[:-1]
+    if text[0] == "0":
+        return text[1:] or "0"
+    if text[:2] == "-0":
+        return f"-{text[2:]}" if len(text) > 2 else "0"
+    return text
 
 
 def pairs(points: tuple[tuple[float, float], ...]) -> str:

@@ -11,9 +11,12 @@ from scantling.plan import FittedWork
 _WIDE, _THICK = 110.0, 44.0
 
 
-def has_profile(work: FittedWork) -> bool:
-    """Return whether a work's width and depth are known and make a profile."""
-    return work.work.kind in {"groove", "dado", "rabbet", "half-lap"} and bool(work.width and work.depth)
+def has_profile(work: FittedWork, thick: Length) -> bool:
+    """Return whether a work's width and depth are known and make a profile that can be read."""
+    width, depth = work.width, work.depth
+    if work.work.kind not in {"groove", "dado", "rabbet", "half-lap"} or width is None or depth is None:
+        return False
+    return Length(0) < depth < thick and Length(0) < width <= 3 * thick
 
 
 def profile(x: float, y: float, number: str, work: FittedWork, thick: Length, display: Display) -> Group:

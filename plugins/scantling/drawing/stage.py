@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterable, Sequence
+from collections.abc import Container, Iterator, Sequence
 from dataclasses import dataclass
 
 from scantling.drawing.body import Body
@@ -16,24 +16,65 @@ _SHADES = ("side", "wood", "top")
 
 
 @dataclass(frozen=True, slots=True)
+class Facet:
+    """A side of a solid that can be seen, on the page at the world's own scale."""
+
+    outline: tuple[Point, ...]
+    shade: str
+    has_grain: bool
+    """False on end grain."""
+    edges: tuple[tuple[Point, Point], ...] | None
+    """The stretches of its outline that are edges; None if all of it is."""
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A convex piece of a body in drawing order."""
+
+    number: int
+    """Of its body."""
+    solid: Solid
+    facets: tuple[Facet, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Seen:
     """Bodies in the order in which they are drawn from one direction."""
 
     bodies: tuple[Body, ...]
-    order: tuple[tuple[int, Solid], ...]
-    """Number of the body, and the convex piece of it to draw."""
+    order: tuple[Piece, ...]
     view: View
 
     def only(self, wanted: Container[int]) -> Seen:
         """Return the same without the bodies that are not wanted; their order stays."""
-        return Seen(self.bodies, tuple(item for item in self.order if item[0] in wanted), self.view)
+        return Seen(self.bodies, tuple(piece for piece in self.order if piece.number in wanted), self.view)
 
 
 def look(bodies: Sequence[Body], view: View) -> Seen:
     """Return the bodies ordered from the farthest to the nearest."""
     owners = [(i, solid) for i, body in enumerate(bodies) for solid in body.solids]
     painted: list[Painted] = paint_order([solid for _, solid in owners], view)
-    return Seen(tuple(bodies), tuple((owners[item.index][0], item.solid) for item in painted), view)
+    order = [(owners[item.index][0], item.solid) for item in painted]
+    parts: dict[int, list[Solid]] = {}
+    for number, solid in order:
+        parts.setdefault(number, []).append(solid)
+    pieces = tuple(
+        Piece(number, solid, tuple(_facets(solid, bodies[number], parts[number], view)))
+        for number, solid in order
+    )
+    return Seen(tuple(bodies), pieces, view)
+
+
+def _facets(solid: Solid, body: Body, parts: list[Solid], view: View) -> Iterator[Facet]:
+    for i, normal in enumerate(solid.normals):
+        if dot(normal, view.toward) <= 1e-6 or (len(parts) > 1 and _is_inner(i, solid, parts)):
+            continue
+        outline = tuple(view.flat(solid.points[corner]) for corner in solid.sides[i])
+        shade = _SHADES[max(range(3), key=lambda axis: abs(normal[axis]))]
+        edges = None
+        if len(parts) > 1:
+            edges = tuple((view.flat(one), view.flat(other)) for one, other in open_edges(solid, i, parts))
+        yield Facet(outline, shade, abs(dot(normal, body.along)) < 0.9, edges)
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +90,10 @@ class Stage:
         """Return the place of a point on the page."""
         x, y = self.view.flat(point)
         return x * self.scale + self.x, y * self.scale + self.y
+
+    def on_page(self, flat: Point) -> Point:
+        """Return the place on the page of a point that lies flat already."""
+        return flat[0] * self.scale + self.x, flat[1] * self.scale + self.y
 
     def way(self, vector: Vector) -> Point:
         """Return a direction on the page."""
@@ -68,10 +113,8 @@ class Room:
 
 def set_stage(seen: Seen, room: Room) -> tuple[Stage, float, float]:
     """Return the stage on which the bodies just fit the room, and the width and height they take."""
-    flat = [seen.view.flat(point) for _, solid in seen.order for point in solid.points] or [
-        (0.0, 0.0),
-        (1.0, 1.0),
-    ]
+    flat = [spot for piece in seen.order for facet in piece.facets for spot in facet.outline]
+    flat = flat or [(0.0, 0.0), (1.0, 1.0)]
     left, right = min(x for x, _ in flat), max(x for x, _ in flat)
     top, bottom = min(y for _, y in flat), max(y for _, y in flat)
     scale = min(room.width / ((right - left) or 1.0), room.height / ((bottom - top) or 1.0))
@@ -82,64 +125,57 @@ def set_stage(seen: Seen, room: Room) -> tuple[Stage, float, float]:
 
 def draw(seen: Seen, stage: Stage, titles: Sequence[str], *, picked: Container[int] = ()) -> list[Shape]:
     """Return the bodies as shapes, each grouped under its title; picked ones are hatched."""
-    pieces: dict[int, list[Solid]] = {}
-    for number, solid in seen.order:
-        pieces.setdefault(number, []).append(solid)
     shapes: list[Shape] = []
-    for number, solid in seen.order:
-        body = seen.bodies[number]
-        drawn = _solid(
-            solid, body, stage, f"{body.part.id}{body.placed.number}", pieces[number], number in picked
-        )
+    for piece in seen.order:
+        body = seen.bodies[piece.number]
+        drawn = _hatched(piece, stage) if piece.number in picked else _wood(piece, body, stage)
         if drawn:
-            shapes.append(Group(tuple(drawn), title=titles[number], part=body.part.id))
+            shapes.append(Group(tuple(drawn), title=titles[piece.number], part=body.part.id))
     return shapes
 
 
-def _solid(
-    solid: Solid,
-    body: Body,
-    stage: Stage,
-    seed: str,
-    pieces: list[Solid],
-    picked: bool,  # noqa: FBT001 - one caller
-) -> list[Shape]:
+def _hatched(piece: Piece, stage: Stage) -> list[Shape]:
+    shapes: list[Shape] = []
+    for facet in piece.facets:
+        outline = tuple(map(stage.on_page, facet.outline))
+        shapes.append(Polygon(outline, "edge" if facet.edges is None else "", "new"))
+        shapes += _edges(facet, stage)
+    return shapes
+
+
+def _wood(piece: Piece, body: Body, stage: Stage) -> list[Shape]:
     shapes: list[Shape] = []
     grain: list[tuple[float, float, float, float]] = []
-    for i in _visible(solid, stage.view):
-        side, normal = solid.sides[i], solid.normals[i]
-        if len(pieces) > 1 and _is_inner(side, normal, solid, pieces):
-            continue
-        outline = tuple(stage.at(solid.points[corner]) for corner in side)
-        shade = _SHADES[max(range(3), key=lambda axis: abs(normal[axis]))]
-        fill = "new" if picked else ""
-        if len(pieces) == 1:
-            shapes.append(Polygon(outline, "edge" if picked else f"edge {shade}", fill))
-        else:
-            shapes.append(Polygon(outline, "" if picked else shade, fill))
-            ends = [(*stage.at(one), *stage.at(other)) for one, other in open_edges(solid, i, pieces)]
-            shapes.append(Strokes(tuple(ends), "edge"))
-        if not picked and abs(dot(normal, body.along)) < 0.9:
-            grain += slanted_grain(f"{seed}{shade}", outline, stage.way(body.along)).lines
+    along = stage.way(body.along)
+    for facet in piece.facets:
+        outline = tuple(map(stage.on_page, facet.outline))
+        shapes.append(Polygon(outline, f"edge {facet.shade}" if facet.edges is None else facet.shade))
+        shapes += _edges(facet, stage)
+        if facet.has_grain:
+            grain += slanted_grain(f"{body.part.id}{body.placed.number}{facet.shade}", outline, along).lines
     if grain:
         shapes.append(Strokes(tuple(grain)))
     return shapes
 
 
-def _visible(solid: Solid, view: View) -> Iterable[int]:
-    """Yield the sides that face the eye."""
-    return (i for i, normal in enumerate(solid.normals) if dot(normal, view.toward) > 1e-6)
+def _edges(facet: Facet, stage: Stage) -> list[Shape]:
+    if not facet.edges:
+        return []
+    return [
+        Strokes(tuple((*stage.on_page(one), *stage.on_page(other)) for one, other in facet.edges), "edge")
+    ]
 
 
-def _is_inner(side: tuple[int, ...], normal: Vector, solid: Solid, pieces: list[Solid]) -> bool:
+def _is_inner(number: int, solid: Solid, parts: list[Solid]) -> bool:
     """Return whether a side only parts two pieces of one body."""
+    side, normal = solid.sides[number], solid.normals[number]
     count = len(side)
     middle = (
         sum(solid.points[i][0] for i in side) / count + normal[0] * 1e-4,
         sum(solid.points[i][1] for i in side) / count + normal[1] * 1e-4,
         sum(solid.points[i][2] for i in side) / count + normal[2] * 1e-4,
     )
-    return any(piece is not solid and _holds(piece, middle) for piece in pieces)
+    return any(part is not solid and _holds(part, middle) for part in parts)
 
 
 def _holds(solid: Solid, point: Vector) -> bool:

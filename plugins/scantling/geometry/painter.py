@@ -49,15 +49,30 @@ def paint_order(solids: Sequence[Solid], view: View) -> list[Painted]:
     do so least.
     """
     shadows = [_shadow(i, solid, view) for i, solid in enumerate(solids)]
+    before = _covers(shadows, view)
     for _ in range(_MOST_SPLITS):
-        before = _covers(shadows, view)
         order, circle = _sorted(before)
         if not circle:
             return [Painted(shadows[i].index, shadows[i].solid) for i in order]
-        if not _split(shadows, circle, before, view):
+        cut = _split(shadows, circle, before, view)
+        if cut is None:
             break
+        _renew(shadows, before, cut, view)
     rest = sorted(circle, key=lambda i: max(view.depth(point) for point in shadows[i].solid.points))
     return [Painted(shadows[i].index, shadows[i].solid) for i in [*order, *rest]]
+
+
+def _renew(shadows: list[_Shadow], before: dict[int, list[int]], cut: int, view: View) -> None:
+    """Find anew what the two pieces of a solid that was cut cover; the second is the last of all."""
+    last = len(shadows) - 1
+    before[cut], before[last] = [], []
+    for others in before.values():
+        if cut in others:
+            others.remove(cut)
+    for i in (cut, last):
+        for j in range(last if i == last else len(shadows)):
+            if i != j:
+                _compare(shadows, i, j, before, view)
 
 
 def _shadow(index: int, solid: Solid, view: View) -> _Shadow:
@@ -92,17 +107,24 @@ def _covers(shadows: list[_Shadow], view: View) -> dict[int, list[int]]:
     for place, i in enumerate(order):
         one = shadows[i]
         for j in order[place + 1 :]:
-            other = shadows[j]
-            if other.left >= one.right - _LEVEL:
+            if shadows[j].left >= one.right - _LEVEL:
                 break
-            if other.top >= one.bottom - _LEVEL or one.top >= other.bottom - _LEVEL:
-                continue
-            nearer = _nearer(one, other, view)
-            if nearer > 0:
-                before[i].append(j)
-            elif nearer < 0:
-                before[j].append(i)
+            _compare(shadows, i, j, before, view)
     return before
+
+
+def _compare(shadows: list[_Shadow], i: int, j: int, before: dict[int, list[int]], view: View) -> None:
+    """Note which of two solids must be drawn before the other, if either."""
+    one, other = shadows[i], shadows[j]
+    if other.top >= one.bottom - _LEVEL or one.top >= other.bottom - _LEVEL:
+        return
+    if other.left >= one.right - _LEVEL or one.left >= other.right - _LEVEL:
+        return
+    nearer = _nearer(one, other, view)
+    if nearer > 0:
+        before[i].append(j)
+    elif nearer < 0:
+        before[j].append(i)
 
 
 def _nearer(one: _Shadow, other: _Shadow, view: View) -> int:
@@ -145,21 +167,20 @@ def _sorted(before: dict[int, list[int]]) -> tuple[list[int], list[int]]:
     return ready, [i for i in before if i not in done]
 
 
-def _split(shadows: list[_Shadow], stuck: list[int], before: dict[int, list[int]], view: View) -> bool:
-    """Cut one solid of a circle along the plane that parts two others of it; return whether one was cut."""
+def _split(shadows: list[_Shadow], stuck: list[int], before: dict[int, list[int]], view: View) -> int | None:
+    """Cut one solid of a circle along the plane that parts two others of it; return which, if one was cut."""
     ring = _ring(stuck, before)
     members = dict.fromkeys(ring)
     for i in ring:
         for j in before[i]:
             if j not in members:
                 continue
-            way = divider(shadows[i].solid, shadows[j].solid)
-            for k in ring:
-                if k not in {i, j} and _cut(shadows, k, _between(shadows[i].solid, way), view):
-                    return True
-            if any(_cut(shadows, k, _between(shadows[i].solid, way), view) for k in (i, j)):
-                return True
-    return False
+            plane = _between(shadows[i].solid, divider(shadows[i].solid, shadows[j].solid))
+            others = [k for k in ring if k not in {i, j}]
+            cut = next((k for k in (*others, i, j) if _cut(shadows, k, plane, view)), None)
+            if cut is not None:
+                return cut
+    return None
 
 
 def _between(one: Solid, way: Vector) -> Plane:
