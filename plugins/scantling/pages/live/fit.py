@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from scantling.checks import CHECKS, Subject
 from scantling.fault import Fault, Faulty, Severity
 from scantling.measure import Display, write_money
 from scantling.pages.csv_file import cut_list_csv
-from scantling.pages.drawings import Drawing
-from scantling.pages.fragments import plan_fragments
+from scantling.pages.drawings import Drawing, Drawings
+from scantling.pages.fragments import FRAGMENTS, plan_fragments
 from scantling.pages.live.choice import address_of, position_of, positions, read_choice, show, whole_choice
 from scantling.pages.live.marks import mark_changes
 from scantling.pages.live.opened import Opened, OpenPlan, Reader
@@ -32,8 +32,13 @@ class _Shown:
     warnings: tuple[Fault, ...]
 
 
+PICTURES = ("picture", "diagrams", "details", "views", "steps")
+"""Pieces with drawings, which take longest: a page asks for them when the numbers stand already."""
+WORDS = tuple(name for name in FRAGMENTS if name not in PICTURES)
+
+
 def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
-    """Return the page of a plan at a reader's choice.
+    """Return the page of a plan at a reader's choice: pieces with words, or those with pictures, or all.
 
     Raises:
         Faulty: where it does not work; with every reason.
@@ -42,10 +47,9 @@ def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
     reader = opened.reader(question.get("mine"))
     start = read_choice(here.plan, pairs(question.get("start")), opened.display).choice()
     read = read_choice(here.plan, pairs(question.get("chosen")), reader.display)
-    told_of = [*reader.warnings]
     if read.faults and not question.get("forgiving"):
         raise Faulty(read.faults)
-    told_of += read.faults
+    told_of = [*reader.warnings, *read.faults]
     choice = _with_start(start, read.choice())
     try:
         shown = _show(opened, here, reader, choice)
@@ -56,14 +60,14 @@ def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
         choice = start
         shown = _show(opened, here, reader, choice)
     look = Look(reader.display, here.words, up=_up(question), inline=data_address)
-    touched = str(question.get("touched", ""))
+    names = {"words": WORDS, "pictures": PICTURES}.get(str(question.get("part")), FRAGMENTS)
     return {
         "ok": True,
         **_chosen(here.plan, choice, start, reader.display),
-        "fragments": _marked(opened, here, reader, shown.report, look),
+        "fragments": _marked(opened, here, shown.report, look, names),
         "files": _files(shown.report, reader.display) if question.get("files") else {},
         "say": _say(opened, here, reader, shown.report, choice),
-        "warnings": told((*told_of, *shown.warnings), touched),
+        "warnings": told((*told_of, *_new(opened, here, shown)), str(question.get("touched", ""))),
     }
 
 
@@ -88,23 +92,54 @@ def _up(question: Mapping[str, Any]) -> str:
 
 def data_address(drawing: Drawing) -> str:
     """Return the address of a drawing that carries the drawing itself."""
-    return "data:image/svg+xml," + drawing.svg.translate(_IN_ADDRESS)
+    svg = drawing.svg
+    for sign in _NOT_IN_ADDRESS:
+        svg = svg.replace(sign, f"%{ord(sign):02X}")
+    return "data:image/svg+xml," + svg
 
 
-_IN_ADDRESS = {ord(sign): f"%{ord(sign):02X}" for sign in "%#\"<>?&'`{}|^\n\t"}
+_NOT_IN_ADDRESS = "%#\"<>?&'`{}|^\n\t"
+
+
+_ASKED = tuple(
+    check
+    for check in CHECKS
+    if check.every_size and check.group not in {"Words", "Safety"} and check.name != "tools-needed"
+)
+"""Checks that can answer otherwise at another size, and concern the furniture, not what its author wrote of it."""
 
 
 def _show(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice) -> _Shown:
-    fitter = opened.fitter(here, reader)
-    fitted = fitter.fit(choice)
     whole = whole_choice(here.plan, choice)
-    subject = Subject(here.plan, reader.shop, whole, fitted)
-    found = [fault for check in CHECKS for fault in check.faults(subject)]
+    key = ("shown", here.plan.slug, reader.key, *whole.sizes.values(), *whole.options.values())
+    return opened.once(key, lambda: _shown(opened, here, reader, choice, whole))
+
+
+def _shown(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice, whole: Choice) -> _Shown:
+    try:
+        fitted = opened.fitter(here, reader).fit(choice)
+        report = make_report(fitted, reader.shop)
+    except Faulty as faulty:
+        raise Faulty(_for_reader(fault) for fault in faulty.faults) from faulty
+    memo = opened.once(("checks", here.plan.slug, reader.key), dict)
+    subject = Subject(here.plan, reader.shop, whole, fitted, memo=memo)
+    found = [_for_reader(fault) for check in _ASKED for fault in check.faults(subject)]
     worst = [fault for fault in found if fault.severity is Severity.FAULT]
     if worst:
         raise Faulty(worst)
-    doubtful = tuple(fault for fault in found if fault.severity is Severity.WARNING)
-    return _Shown(make_report(fitted, reader.shop), doubtful)
+    return _Shown(report, tuple(fault for fault in found if fault.severity is Severity.WARNING))
+
+
+def _for_reader(fault: Fault) -> Fault:
+    """Return what the engine says to an author as it is said to a reader, who cannot mend the plan."""
+    return replace(fault, help="choose another size or option")
+
+
+def _new(opened: Opened, here: OpenPlan, shown: _Shown) -> list[Fault]:
+    """Return what is doubtful at this size and was not at the author's."""
+    drawn = _show(opened, here, opened.reader(None), USUAL)
+    known = {(fault.code, fault.place) for fault in drawn.warnings}
+    return [fault for fault in shown.warnings if (fault.code, fault.place) not in known]
 
 
 def _chosen(plan: Plan, choice: Choice, start: Choice, display: Display) -> Answer:
@@ -127,30 +162,39 @@ def _chosen(plan: Plan, choice: Choice, start: Choice, display: Display) -> Answ
     }
 
 
-def _drawn(opened: Opened, here: OpenPlan, reader: Reader, look: Look) -> tuple[Report, dict[str, str]]:
-    """Return the plan as its author drew it, in this reader's units."""
-    authors = opened.reader(None)
-    display = reader.display
-    key = ("drawn", here.plan.slug, display.system, display.denominator, look.up)
+class _Undrawn(Drawings):
+    """No drawings: what is marked is words."""
+
+    head = None
+    views = cuts = details = ()
+    steps: Mapping[int, Drawing] = {}  # noqa: RUF012 - it stays empty
+
+
+def _drawn(opened: Opened, here: OpenPlan, look: Look) -> tuple[Report, dict[str, str]]:
+    """Return the plan as its author drew it, in this reader's units, without pictures."""
+    display = look.display
 
     def make() -> tuple[Report, dict[str, str]]:
-        report = _show(opened, here, authors, USUAL).report
-        return report, plan_fragments(report, look)
+        report = _show(opened, here, opened.reader(None), USUAL).report
+        return report, plan_fragments(report, look, drawings=_Undrawn(report, display))
 
-    return opened.once(key, make)
+    return opened.once(("drawn", here.plan.slug, display.system, display.denominator), make)
 
 
-def _marked(opened: Opened, here: OpenPlan, reader: Reader, report: Report, look: Look) -> dict[str, str]:
-    _, before = _drawn(opened, here, reader, look)
-    return {
-        name: mark_changes(html, before.get(name, "")) for name, html in plan_fragments(report, look).items()
-    }
+def _marked(
+    opened: Opened, here: OpenPlan, report: Report, look: Look, names: tuple[str, ...]
+) -> dict[str, str]:
+    _, before = _drawn(opened, here, look)
+    made = plan_fragments(report, look, names=names)
+    return {name: html if name in _UNMARKED else mark_changes(html, before[name]) for name, html in made.items()}
+
+
+_UNMARKED = ("print", "picture", "diagrams", "details", "views")
 
 
 def _say(opened: Opened, here: OpenPlan, reader: Reader, report: Report, choice: Choice) -> str:
     """Return what a screen reader says, and what stands below the controls."""
-    look = Look(reader.display, here.words, inline=data_address)
-    before, _ = _drawn(opened, here, reader, look)
+    before, _ = _drawn(opened, here, Look(reader.display, here.words))
     cost, was = (write_money(one.totals.cost, report.shop.currency) for one in (report, before))
     size = describe_choice(here.plan, choice) or "the size as drawn"
     return f"Shown for {size}. Cost {cost}{'' if cost == was else f'; as drawn {was}'}."

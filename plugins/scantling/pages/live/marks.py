@@ -18,6 +18,7 @@ class _Row:
     """A stretch of HTML that begins with a row, an item or a paragraph."""
 
     key: str
+    kind: str = ""
     tokens: list[str] = field(default_factory=list)
 
     def words(self) -> list[str]:
@@ -37,13 +38,17 @@ def mark_changes(html: str, drawn: str) -> str:
 
 
 def _rows(html: str) -> Iterator[_Row]:
-    """Yield rows, each with a key that it also has at another size: what it is about, else its place."""
+    """Yield rows, each with a key that it also has at another size: what it is about, else its place.
+
+    Places are counted for each kind of row, so that a figure more or less moves no paragraph.
+    """
     seen: dict[str, int] = {}
     row = _Row("")
     for token in _TOKEN.findall(html):
         if _ROW.match(token):
             yield _numbered(row, seen)
             row = _Row(_name(token))
+            row.kind = token.split(maxsplit=1)[0].strip("<>")
         elif not row.key:
             row.key = _name(token)
         row.tokens.append(token)
@@ -56,8 +61,9 @@ def _name(token: str) -> str:
 
 
 def _numbered(row: _Row, seen: dict[str, int]) -> _Row:
-    seen[row.key] = seen.get(row.key, 0) + 1
-    row.key = f"{row.key} {seen[row.key]}"
+    name = f"{row.kind} {row.key}"
+    seen[name] = seen.get(name, 0) + 1
+    row.key = f"{name} {seen[name]}"
     return row
 
 

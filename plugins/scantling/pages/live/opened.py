@@ -14,7 +14,7 @@ from scantling.pages.words import Words
 from scantling.plan import Fitter, Plan, read_plan
 from scantling.shop import Shop, read_shop
 
-MOST_KEPT = 24
+MOST_KEPT = 60
 T = TypeVar("T")
 
 

@@ -22,6 +22,7 @@ const fresh = async () => {
 };
 const packing = await fresh();
 packing.runPython(readFileSync(join(dirname(process.argv[1]), "pack.py"), "utf8"), { filename: "pack.py" });
+packing.runPython("watch_dataclasses()");
 const named = packing.runPython("names_in_engine()");
 
 // what the browser will have loaded is seen in an interpreter where the packer has loaded nothing itself

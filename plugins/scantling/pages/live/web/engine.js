@@ -8,6 +8,7 @@ let handed = new Set(); // what the worker has been given already
 const waiting = [];
 let listeners = [];
 let timer;
+let keepSoon = () => {};
 
 const reset = (reason) => {
   worker?.terminate();
@@ -28,6 +29,8 @@ const hear = ({ data }) => {
   if (data.stage) listeners.forEach((listen) => listen(data));
   else waiting.shift()?.settle(JSON.parse(data.answer));
   watch();
+  // what was used is kept for later, when nobody waits any more
+  if (data.answer && !waiting.length) keepSoon();
 };
 
 const begin = (engine) => {
@@ -36,7 +39,10 @@ const begin = (engine) => {
   worker.onerror = (event) => { event.preventDefault(); reset("the worker did not start"); };
   worker.onmessageerror = () => reset("the worker was not understood");
   worker.postMessage({ folder: new URL(`assets/scantling/live/${engine}/`, base).href });
-  register(engine);
+  keepSoon = () => {
+    keepSoon = () => {};
+    register(engine);
+  };
 };
 
 const fetched = new Map();

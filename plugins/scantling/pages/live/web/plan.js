@@ -39,7 +39,12 @@ export const start = (root) => {
       const { touched: control, how: wanted } = next;
       next = null;
       try {
-        take(await ask(question(control, { forgiving: wanted.forgiving ?? false }), site), wanted);
+        const asked = question(control, { forgiving: wanted.forgiving ?? false });
+        const answer = await ask({ ...asked, part: "words" }, site);
+        take(answer, wanted);
+        if (!answer.ok || next) continue;
+        const pictures = await ask({ ...asked, part: "pictures" }, site);
+        if (pictures.ok) replace(pictures.fragments);
       } catch (error) {
         faults.clear(root);
         general(`Other sizes cannot be worked out here: ${error.message}.`, STILL);
@@ -165,7 +170,7 @@ export const start = (root) => {
     const name = link.getAttribute("href");
     if (!shown?.address && !mine.settings()) return;
     event.preventDefault();
-    const { files } = await ask(question("", { files: true }), site);
+    const { files } = await ask(question("", { files: true, part: "words" }), site);
     const file = URL.createObjectURL(new Blob([files[name]], { type: "application/octet-stream" }));
     Object.assign(document.createElement("a"), { href: file, download: name }).click();
     setTimeout(() => URL.revokeObjectURL(file), 10_000);
