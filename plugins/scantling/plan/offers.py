@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from scantling.formula import Value
-from scantling.measure import Angle, Length, write_decimal, write_fraction, write_length, write_number
+from scantling.measure import Angle, Length, write_fraction, write_length, write_number
 from scantling.plan.fitted import Choice
 from scantling.plan.model import Plan
 
@@ -65,7 +65,7 @@ def write_choice(value: Value) -> str:
     if isinstance(value, Length):
         if _FINEST % value.inches.denominator == 0:
             return write_length(value, denominator=_FINEST)
-        return f"{write_decimal(value.mm, 3)} mm"
+        return f"{write_number(value.mm)} mm"
     if isinstance(value, Angle):
         return f"{write_number(value.degrees)} deg"
     return write_number(value) if isinstance(value, Fraction) else str(value)
