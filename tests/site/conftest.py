@@ -17,7 +17,7 @@ def site(once, root) -> Path:
     """Return the folder of the demo site, built strictly."""
 
     def make(folder: Path) -> None:
-        command = [sys.executable, "-m", "mkdocs", "build", "--site-dir", str(folder / "site")]
+        command = [sys.executable, "-m", "mkdocs", "build", "--strict", "--site-dir", str(folder / "site")]
         told = {**os.environ, "NO_MKDOCS_2_WARNING": "1"}
         done = subprocess.run(command, cwd=root, env=told, capture_output=True, text=True, check=False)
         assert done.returncode == 0, done.stdout + done.stderr

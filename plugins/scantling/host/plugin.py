@@ -109,6 +109,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         usual = Choices()
         return Choices(
             engine=self.engine,
+            papers=self.config.paper and not self.is_serving,
             site_url=config.site_url or "",
             folder=Path(self.config.plans).name,
             title=self.config.title,

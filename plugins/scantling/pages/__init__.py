@@ -9,7 +9,7 @@ from __future__ import annotations
 from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
-from scantling.pages.drawings import Drawing
+from scantling.pages.drawings import Drawing, Drawings
 from scantling.pages.fragments import FRAGMENTS, plan_drawings, plan_fragments
 from scantling.pages.look import Look
 from scantling.pages.words import Words, markdown_of, prose_of
@@ -43,6 +43,7 @@ __all__ = [
     "THEME",
     "Choices",
     "Drawing",
+    "Drawings",
     "Finished",
     "Look",
     "Page",

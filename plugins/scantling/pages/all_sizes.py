@@ -57,7 +57,16 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
         here_look = replace(look, up="../" if here.offered.slug else "")
         live = live_block([size.report for size in sizes], here.offered.choice, here_look.up, choices)
         drawings = Drawings(here.report, look.display)
-        page = plan_page(here, sizes, here_look, folder, source.document.path, drawings=drawings, live=live)
+        page = plan_page(
+            here,
+            sizes,
+            here_look,
+            folder,
+            source.document.path,
+            drawings=drawings,
+            live=live,
+            papers=choices.papers,
+        )
         pages.append(page)
         files += _beside(page.path.rpartition("/")[0], here.report, drawings, look)
     if choices.engine:

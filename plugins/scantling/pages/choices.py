@@ -21,5 +21,7 @@ class Choices:
     """How lengths are written."""
     engine: str = ""
     """What works out other sizes in a reader's browser, by the digest of its files; "" for a site without."""
+    papers: bool = False
+    """Whether printable plans lie beside the pages, which then link to them."""
     site_url: str = ""
     """Where the site is on the web; "" if nowhere. Printed plans lead back to it."""

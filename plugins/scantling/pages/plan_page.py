@@ -38,6 +38,7 @@ def plan_page(
     *,
     drawings: Drawings | None = None,
     live: str = "",
+    papers: bool = False,
 ) -> Page:
     """Return the page of a plan at one size.
 
@@ -47,6 +48,7 @@ def plan_page(
         made_from: the author's file.
         drawings: of the plan at this size, where they have been made already.
         live: the controls with which readers choose a size of their own.
+        papers: whether printable plans lie beside the page.
     """
     plan = here.report.fitted.plan
     is_usual = not here.offered.slug
@@ -54,7 +56,7 @@ def plan_page(
     found = search_words(here.report)
     blocks = [
         f"# {escape_markdown(_title(here))}",
-        *_head(fragments, here, sizes, live),
+        *_head(fragments, here, sizes, live + _files(papers=papers)),
         *_sections(fragments),
         _ending(here, found),
     ]
@@ -69,7 +71,11 @@ def plan_page(
     if is_usual:
         meta["tags"] = [in_front_matter(tag) for tag in plan.tags]
     else:
-        meta |= {"canonical": f"{folder}/", "search": {"exclude": True}}
+        meta |= {
+            "canonical": f"{folder}/",
+            "plan": in_front_matter(plan.title),
+            "search": {"exclude": True},
+        }
     path = f"{folder}/index.md" if is_usual else f"{folder}/{here.offered.slug}/index.md"
     return Page(
         path,
@@ -80,19 +86,30 @@ def plan_page(
     )
 
 
+_DATA = (("cut-list.csv", "cut list (CSV)"), ("plan.json", "all data (JSON)"))
+_PAPERS = (("plan-letter.pdf", "print on Letter (PDF)"), ("plan-a4.pdf", "print on A4 (PDF)"))
+
+
 def _title(here: AtSize) -> str:
     title = " ".join(here.report.fitted.plan.title.split())
     return f"{title}, {here.offered.label}" if here.offered.slug else title
 
 
-def _head(fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize], live: str) -> Iterator[str]:
+def _head(fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize], extras: str) -> Iterator[str]:
     yield _unsearched(_fragment("print", fragments["print"], class_="sc-print"))
     picture = _fragment("picture", fragments["picture"], class_="sc-picture")
     yield _unsearched(picture + _fragment("facts", fragments["facts"]), class_="sc-head")
     yield _unsearched(size_links(here, sizes)) if len(sizes) > 1 else ""
-    yield live
+    yield extras
     yield _fragment("summary", fragments["summary"], class_="sc-summary")
     yield _fragment("intro", fragments["intro"], class_="sc-text")
+
+
+def _files(*, papers: bool) -> str:
+    """Return links to what lies beside the page."""
+    files = (*(_PAPERS if papers else ()), *_DATA)
+    links = ", ".join(tag("a", words, href=file) for file, words in files)
+    return _unsearched(tag("p", f"To take along: {links}", class_="sc-files"))
 
 
 def _sections(fragments: dict[str, str]) -> Iterator[str]:
@@ -130,8 +147,13 @@ def size_links(here: AtSize, sizes: Sequence[AtSize]) -> str:
 
 def _ending(here: AtSize, found: Sequence[str]) -> str:
     plan = here.report.fitted.plan
-    files = [tag("a", "cut-list.csv", href="cut-list.csv"), tag("a", "plan.json", href="plan.json")]
-    lines = [tag("p", "For a spreadsheet or a program: " + ", ".join(files), class_="sc-files")]
+    files = [
+        *(_PAPERS if papers else ()),
+        ("cut-list.csv", "cut list (CSV)"),
+        ("plan.json", "all data (JSON)"),
+    ]
+    links = ", ".join(tag("a", words, href=file) for file, words in files)
+    lines = [tag("p", f"To take along: {links}", class_="sc-files")]
     credit = [f"Plan by {escape(plan.author)}" if plan.author else "", escape(plan.licence)]
     credit.append(f"revised {escape(plan.revised)}" if plan.revised else "")
     if any(credit):
