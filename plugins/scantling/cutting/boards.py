@@ -3,19 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from scantling.cutting.crosscuts import LengthPatterns, Plunge
+from scantling.cutting.crosscuts import LengthPatterns, Plunge, longest_first
 from scantling.cutting.family import Family
 from scantling.cutting.layout import Layout, Section, Strip
 from scantling.cutting.lengths import Lengths, lengths_of
 from scantling.cutting.needs import Need
 from scantling.cutting.packing import Filled, OutOfSteps, pack
 from scantling.cutting.relaxation import Relaxation, Unfinished
-from scantling.cutting.search import Amounts, Verdict
+from scantling.cutting.search import Amounts, Search, Verdict
 from scantling.cutting.steps import Steps
 
 LEAVE = 20_000
 """How many steps filling a list may take at the first effort."""
+MANY_PIECES = 60
+"""With more pieces than this, rounding fractions of patterns comes first."""
+EAGER = (0.6, 0.9, 0.4)
+"""From which fraction on a board is taken whole, at one effort after the other."""
 NEEDS_USED = 8
 """So many needs guide the filling of boards."""
 
@@ -23,19 +28,35 @@ NEEDS_USED = 8
 class BoardCutter:
     """The search's knowledge of crosscutting."""
 
-    def __init__(self, family: Family, steps: Steps) -> None:
-        self.family, self.steps = family, steps
-        self.lengths = lengths = lengths_of(family)
+    def __init__(self, lengths: Lengths, steps: Steps) -> None:
+        self.lengths, self.steps = lengths, steps
         self.prices, self.most = lengths.prices, lengths.most
+        self.large = sum(lengths.counts) > MANY_PIECES
         self.relaxation = Relaxation(LengthPatterns(lengths, lengths.counts), steps)
         self.needs: list[Need] = [self.relaxation.need(lengths.wanted), self.relaxation.of_prices()]
-        self.mixed = self.relaxation.bases
         self.possible: set[Amounts] = set()
 
-    def first(self) -> list[Layout] | None:
-        """Round what fractions of patterns would do."""
-        filled = Plunge(self.lengths, self.steps).of_prices(self.relaxation)
-        return None if filled is None else self._layouts(filled)
+    def cost(self, filled: Sequence[Filled]) -> int:
+        """Return what the boards cost."""
+        return sum([self.prices[sort] for sort, _ in filled])
+
+    def first(self) -> list[Filled] | None:
+        """Round what fractions of patterns would do, and search what is left; or fill board after board."""
+        best = longest_first(self.lengths)
+        for eager in EAGER if self.large else ():
+            plunge = Plunge(self.lengths, self.steps, self.steps.most, eager)
+            filled, counts, most = plunge.of_prices(self.relaxation)
+            left = replace(self.lengths, counts=tuple(counts), most=tuple(most))
+            if any(counts):
+                part = Steps(self.steps.most // 10)
+                rest, _ = Search(BoardCutter(left, part), part).run()
+                self.steps.done += part.done
+                if rest is None:
+                    continue
+                filled += rest
+            if best is None or (self.cost(filled), len(filled)) < (self.cost(best), len(best)):
+                best = filled
+        return best
 
     def sharpen(self) -> bool:
         return False
@@ -53,15 +74,25 @@ class BoardCutter:
         self.possible.add(amounts)
         return False
 
-    def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
+    def fill(self, amounts: Amounts, effort: int) -> list[Filled] | Verdict:
+        leave = min(LEAVE * 4**effort, self.steps.left)
         try:
-            filled = pack(self.lengths, amounts, self.needs[:NEEDS_USED], self.steps, LEAVE * 4**effort)
+            filled = pack(self.lengths, amounts, self.needs[:NEEDS_USED], self.steps, leave)
+            return Verdict.IMPOSSIBLE if filled is None else filled
         except OutOfSteps:
+            pass
+        if not self.large and effort < 2:
             return Verdict.UNDECIDED
-        return Verdict.IMPOSSIBLE if filled is None else self._layouts(filled)
+        plunge = Plunge(self.lengths, self.steps, self.steps.done + 10 * leave, EAGER[effort % len(EAGER)])
+        filled = plunge.of_list(amounts, self.needs[:NEEDS_USED], self.relaxation)
+        return Verdict.UNDECIDED if filled is None else filled
 
-    def _layouts(self, filled: Sequence[Filled]) -> list[Layout]:
-        return [_layout(self.family, self.lengths, one) for one in filled]
+
+def solve_boards(family: Family, steps: Steps) -> tuple[list[Layout] | None, int]:
+    """Return layouts for all pieces (or None where none were found), and a proven bound on the cost."""
+    lengths = lengths_of(family)
+    filled, bound = Search(BoardCutter(lengths, steps), steps).run()
+    return None if filled is None else [_layout(family, lengths, one) for one in filled], bound
 
 
 def _layout(family: Family, lengths: Lengths, filled: Filled) -> Layout:

@@ -45,3 +45,8 @@ NEVER = 1 << 62
 def whole(prices: Sequence[float]) -> tuple[int, ...]:
     """Return shadow prices as whole worths."""
     return tuple(max(0, int(price * SCALE)) for price in prices)
+
+
+def remaining(need: Need, counts: Sequence[int]) -> Need:
+    """Return the need of what is left to cut."""
+    return Need(need.worths, need.holds, sum([w * n for w, n in zip(need.worths, counts)]))

@@ -16,6 +16,9 @@ from scantling.cutting.search import Amounts, Verdict
 from scantling.cutting.steps import Chance, Steps
 
 
+MANY_PIECES = 60
+"""With more pieces than this, a first answer is made in another way."""
+
 ROUNDS = (40, 300, 600, 1200, 2400)
 """How many rounds of rebuilding are tried at each effort."""
 
@@ -31,6 +34,7 @@ class PanelCutter:
         self.family, self.steps = family, steps
         self.prices = tuple(sort.price for sort in family.sorts)
         self.most = tuple(sort.most for sort in family.sorts)
+        self.large = sum(kind.count for kind in family.kinds) > MANY_PIECES
         self.bars = [bars_of(family, False), bars_of(family, True)]
         self.needs: list[Need] = [area_need(family)]
         for bars in self.bars:
@@ -40,6 +44,10 @@ class PanelCutter:
         self.known: dict = {}
         self.bases: dict[Amounts, list] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
+
+    def cost(self, layouts: Sequence[Layout]) -> int:
+        """Return what the boards cost."""
+        return sum([layout.sort.price for layout in layouts])
 
     def first(self) -> list[Layout] | None:
         from scantling.cutting.shopping import greedy

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from enum import Enum
-from typing import Protocol
+from typing import Any, Protocol
 
-from scantling.cutting.layout import Layout
 from scantling.cutting.lists import lists_between
 from scantling.cutting.needs import NEVER, Need
 from scantling.cutting.steps import Steps
@@ -36,7 +35,14 @@ class Cutter(Protocol):
     most: tuple[int, ...]
     needs: list[Need]
 
-    def first(self) -> list[Layout] | None:
+    large: bool
+    """Whether there is so much to cut that a rounded answer comes first."""
+
+    def cost(self, found: Sequence[Any]) -> int:
+        """Return what an answer costs."""
+        ...
+
+    def first(self) -> list[Any] | None:
         """Return some answer, quickly found, or None."""
         ...
 
@@ -48,7 +54,7 @@ class Cutter(Protocol):
         """Return whether a list can be excluded by a need, which is then added."""
         ...
 
-    def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
+    def fill(self, amounts: Amounts, effort: int) -> list[Any] | Verdict:
         """Fill the boards of a list."""
         ...
 
@@ -58,8 +64,9 @@ class Search:
 
     def __init__(self, cutter: Cutter, steps: Steps) -> None:
         self.cutter, self.steps = cutter, steps
-        self.best: list[Layout] | None = None
+        self.best: list[Any] | None = None
         self.top = NEVER
+        self.rest = NEVER
         self.undecided: list[Amounts] = []
         self.begun: dict[Amounts, int] = {}
 
@@ -67,13 +74,15 @@ class Search:
         """Return what a list costs."""
         return sum([a * p for a, p in zip(amounts, self.cutter.prices)])
 
-    def run(self) -> tuple[list[Layout] | None, int]:
-        """Return the cheapest layouts found (or None) and a proven bound on the cost."""
+    def run(self) -> tuple[list[Any] | None, int]:
+        """Return the cheapest found found (or None) and a proven bound on the cost."""
+        if self.cutter.large:
+            self._keep(self.cutter.first())
         self._rise()
         self._settle()
         if self.best is None:
             self._keep(self.cutter.first())
-        bound = min([self.top, *(self.cost(amounts) for amounts in self.undecided)])
+        bound = min([self.top, self.rest, *(self.cost(amounts) for amounts in self.undecided)])
         return self.best, bound
 
     def _rise(self) -> None:
@@ -142,12 +151,12 @@ class Search:
     def _excluded(self, amounts: Amounts, effort: int) -> bool:
         return any([need.slack(amounts) < 0 for need in self.cutter.needs]) or self.cutter.excluded(amounts, effort)
 
-    def _keep(self, layouts: list[Layout] | None) -> None:
-        if layouts is None:
+    def _keep(self, found: list[Any] | None) -> None:
+        if found is None:
             return
-        cost = sum(layout.sort.price for layout in layouts)
-        if cost < self.top or (self.best is not None and cost == self.top and len(layouts) < len(self.best)):
-            self.top, self.best = cost, layouts
+        cost = self.cutter.cost(found)
+        if cost < self.top or (self.best is not None and cost == self.top and len(found) < len(self.best)):
+            self.top, self.best = cost, found
 
     def _lists(self) -> Iterator[Amounts]:
         """Yield the lists that no need excludes, from the cheapest up to the best answer."""
@@ -161,7 +170,7 @@ class Search:
                 if width > 1:
                     width = max(1, width // 8)
                     continue
-                self.undecided.append(self._at(low))
+                self.rest = low
                 return
             for amounts in lists:
                 if self.cost(amounts) >= self.top:
@@ -169,6 +178,3 @@ class Search:
                 if all([need.slack(amounts) >= 0 for need in cutter.needs]):
                     yield amounts
             low += width
-
-    def _at(self, cost: int) -> Amounts:
-        raise NotImplementedError

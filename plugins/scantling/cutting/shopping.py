@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from scantling.cutting.boards import BoardCutter
+from scantling.cutting.boards import solve_boards
 from scantling.cutting.panels import PanelCutter
 from scantling.cutting.search import Search
 from scantling.cutting.family import Family, Sort
@@ -14,8 +14,9 @@ from scantling.fault import Fault, Faulty
 
 def solve_family(family: Family, steps: Steps) -> tuple[list[Layout], int]:
     """Return layouts for all pieces of a family, and a bound on the cost."""
-    cutter = PanelCutter(family, steps) if family.one_width is None else BoardCutter(family, steps)
-    return Search(cutter, steps).run()
+    if family.one_width is not None:
+        return solve_boards(family, steps)
+    return Search(PanelCutter(family, steps), steps).run()
 
 
 def area_bound(family: Family) -> int:
