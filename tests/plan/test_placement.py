@@ -184,7 +184,7 @@ def test_a_rail_leans_about_its_length_and_a_leg_about_its_foot():
     leg = {"place": {"runs": "up", "lean": "10 deg", "leans": "left"}}
     (shape,) = solid(fit({"leg": leg}))
     assert shape.volume == pytest.approx(24 * 3.5 * 1.5)
-    assert [round(x, 6) for x, _, z in shape.points if z == min(p[2] for p in shape.points)][0] > 3
+    assert next(x for x, _, z in shape.points if z == min(spot[2] for spot in shape.points)) > 3
 
 
 def test_a_splayed_leg_leans_alike_from_the_front_and_from_the_side():

@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 Point = tuple[float, float]
+"""A place on the page."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,6 +124,7 @@ class Group:
 
 
 Shape = Line | Polyline | Polygon | Rectangle | Circle | Strokes | Path | Text | Group
+"""Anything that can be drawn."""
 
 
 @dataclass(frozen=True, slots=True)

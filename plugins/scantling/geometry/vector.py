@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import sqrt
 
 Vector = tuple[float, float, float]
+"""A point, or a direction."""
 
 
 def plus(one: Vector, other: Vector) -> Vector:
