@@ -31,11 +31,8 @@ class PlanPages:
     """The plan's card in the catalog; None for a plan that is faulty at one of its sizes."""
     sizes: tuple[AtSize, ...] = ()
     """The plan reckoned at each size, the usual one first."""
-
-    @property
-    def title(self) -> str:
-        """Return the plan's title on one line, "" for a plan that is faulty at one of its sizes."""
-        return " ".join(self.sizes[0].report.fitted.plan.title.split()) if self.sizes else ""
+    title: str = ""
+    """The plan's title on one line."""
 
 
 def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = None) -> PlanPages:
@@ -74,7 +71,9 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
     card = _card(source.slug, sizes[0].report, look)
     if card.drawing is not None:
         files.append(SideFile(f"{folder}/{card.drawing.file}", card.drawing.svg))
-    return PlanPages(Finished(tuple(pages), tuple(files)), card_of(card), sizes)
+    return PlanPages(
+        Finished(tuple(pages), tuple(files)), card_of(card), sizes, " ".join(source.fitter.plan.title.split())
+    )
 
 
 def _sizes(

@@ -55,7 +55,9 @@ def plan_controls(
         data_title=" ".join(plan.title.split()),
         data_up=up,
         data_engine=engine,
-        data_start=_json({**{name: show(value, Display()) for name, value in choice.sizes.items()}, **choice.options}),
+        data_start=_json(
+            {**{name: show(value, Display()) for name, value in choice.sizes.items()}, **choice.options}
+        ),
         data_display=_json({"units": display.system, "fraction": display.denominator}),
         data_sections=_json(dict(SECTIONS)),
         data_search_exclude="true",
@@ -156,12 +158,10 @@ def _status() -> str:
 
 
 def _of_plan(plan: Plan, shop: Shop, reports: list[Report]) -> tuple[list[Stock], list[Ware]]:
-    """Return what a plan may take from the shop: its stocks, and wares of the kinds that it takes."""
+    """Return what a plan takes from the shop at the sizes that it offers."""
     named = dict.fromkeys(key for part in plan.parts.values() for key in part.source.stocks)
     taken = dict.fromkeys(line.ware.key for report in reports for line in report.materials.wares)
-    kinds = {shop.wares[key].kind for key in taken} - {""}
-    wares = [ware for key, ware in shop.wares.items() if key in taken or ware.kind in kinds]
-    return [shop.stocks[key] for key in named if key in shop.stocks], wares
+    return [shop.stocks[key] for key in named if key in shop.stocks], [shop.wares[key] for key in taken]
 
 
 def my_shop(stocks: Iterable[Stock], wares: Iterable[Ware], *, shop: Shop, display: Display) -> str:
@@ -178,9 +178,15 @@ def my_shop(stocks: Iterable[Stock], wares: Iterable[Ware], *, shop: Shop, displ
         + prices
         + tag("h3", "What I have already")
         + _owned(stocks)
-        + tag("p", tag("button", "Forget my shop", type="button", data_mine_reset=True), class_="sc-live__buttons")
+        + tag(
+            "p",
+            tag("button", "Forget my shop", type="button", data_mine_reset=True),
+            class_="sc-live__buttons",
+        )
     )
-    return tag("details", tag("summary", "My shop: units, saw, prices, what I have") + inner, class_="sc-mine")
+    return tag(
+        "details", tag("summary", "My shop: units, saw, prices, what I have") + inner, class_="sc-mine"
+    )
 
 
 def _saw(shop: Shop, display: Display) -> Iterator[str]:
@@ -190,7 +196,9 @@ def _saw(shop: Shop, display: Display) -> Iterator[str]:
     yield _select("fraction", "Finest fraction", fractions, str(display.denominator))
     yield _text("kerf", "Width of my saw cut (kerf)", show(shop.kerf, display))
     longest = shop.rules.longest_piece
-    yield _text("longest piece", "Longest piece that my car takes", show(longest, display) if longest else "any")
+    yield _text(
+        "longest piece", "Longest piece that my car takes", show(longest, display) if longest else "any"
+    )
 
 
 def _select(name: str, words: str, choices: Iterable[tuple[str, str]], usual: str) -> str:
@@ -212,7 +220,9 @@ def _text(name: str, words: str, usual: str) -> str:
         data_control=f"mine {name}",
         aria_describedby=f"{field}-fault",
     )
-    return tag("div", tag("label", escape(words) + box) + _fault(f"mine {name}", field), class_="sc-mine__one")
+    return tag(
+        "div", tag("label", escape(words) + box) + _fault(f"mine {name}", field), class_="sc-mine__one"
+    )
 
 
 def _head() -> str:
@@ -230,7 +240,9 @@ def _sale(sale: Sale, shop: Shop) -> str:
     box = tag("input", type="checkbox", checked=True, data_mine_carried=sale.id)
     name = tag("label", box + tag("span", escape(sale.label)))
     words = f"my price of {sale.id.replace(' | ', ', ')}"
-    return tag("tr", tag("th", name, scope="row") + _price(sale.id, words, sale.price and sale.price.cents, shop))
+    return tag(
+        "tr", tag("th", name, scope="row") + _price(sale.id, words, sale.price and sale.price.cents, shop)
+    )
 
 
 def _ware(ware: Ware, shop: Shop) -> str:
@@ -261,10 +273,24 @@ def _owned(stocks: list[Stock]) -> str:
     """Return the list of pieces that a reader has, with a row from which the script makes more."""
     names = "".join(tag("option", escape(stock.key), value=stock.key) for stock in stocks)
     row = (
-        tag("input", type="text", value="1", size="3", inputmode="numeric", aria_label="how many", data_owned="count")
+        tag(
+            "input",
+            type="text",
+            value="1",
+            size="3",
+            inputmode="numeric",
+            aria_label="how many",
+            data_owned="count",
+        )
         + tag("span", "×", aria_hidden="true")
         + tag("select", names, aria_label="of what", data_owned="stock")
-        + tag("input", type="text", placeholder="5 ft, or 48 in x 24 in", aria_label="what size", data_owned="size")
+        + tag(
+            "input",
+            type="text",
+            placeholder="5 ft, or 48 in x 24 in",
+            aria_label="what size",
+            data_owned="size",
+        )
         + tag("button", "Remove", type="button", data_owned_remove=True)
         + tag("p", "", class_="sc-live__fault", hidden=True, data_owned_fault=True)
     )

@@ -186,7 +186,9 @@ def _marked(
 ) -> dict[str, str]:
     _, before = _drawn(opened, here, look)
     made = plan_fragments(report, look, names=names)
-    return {name: html if name in _UNMARKED else mark_changes(html, before[name]) for name, html in made.items()}
+    return {
+        name: html if name in _UNMARKED else mark_changes(html, before[name]) for name, html in made.items()
+    }
 
 
 _UNMARKED = ("print", "picture", "diagrams", "details", "views")

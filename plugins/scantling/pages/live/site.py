@@ -122,7 +122,11 @@ def _row() -> str:
     )
 
 
-_PARTS = (("trip-sum", "What it costs"), ("trip-materials", "Materials list"), ("trip-diagrams", "Cut diagrams"))
+_PARTS = (
+    ("trip-sum", "What it costs"),
+    ("trip-materials", "Materials list"),
+    ("trip-diagrams", "Cut diagrams"),
+)
 
 
 def _parts() -> Iterable[str]:

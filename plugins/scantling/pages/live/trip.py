@@ -53,7 +53,11 @@ def plan_trip(opened: Opened, question: Mapping[str, Any]) -> dict[str, Any]:
     faults: list[dict[str, Any]] = []
     listed = list(_wanted(opened, reader, question.get("items"), faults))
     wanted = [one for one in listed if one is not None]
-    answer: dict[str, Any] = {"ok": True, "warnings": [*told(reader.warnings), *faults], "items": [_item(one, reader) for one in listed]}
+    answer: dict[str, Any] = {
+        "ok": True,
+        "warnings": [*told(reader.warnings), *faults],
+        "items": [_item(one, reader) for one in listed],
+    }
     if not wanted:
         return {**answer, "fragments": {}, "say": "Nothing on the list yet."}
     look = Look(reader.display, {}, inline=data_address)
@@ -69,7 +73,9 @@ def plan_trip(opened: Opened, question: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _wanted(opened: Opened, reader: Reader, items: object, faults: list[dict[str, Any]]) -> Iterator[_Wanted | None]:
+def _wanted(
+    opened: Opened, reader: Reader, items: object, faults: list[dict[str, Any]]
+) -> Iterator[_Wanted | None]:
     """Yield what is on the list; None in the place of what cannot be built, which is told of."""
     listed = items if isinstance(items, list) else []
     for number, item in enumerate(listed[:MOST_PLANS]):
