@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from scantling.source import visible
-from scantling.source.terminal import columns_of
+from scantling.source import columns_of, visible
 
 
 def width_of(text: str) -> int:

@@ -24,7 +24,7 @@ from scantling.source.machine import render_github, render_html, to_data
 from scantling.source.price_csv import ListedPrices, read_price_csv, unknown_told
 from scantling.source.price_file import PRICE_FILE, price_text, read_price_file, write_price_file
 from scantling.source.reprice import with_prices
-from scantling.source.terminal import render_concise, render_full, summarize, visible
+from scantling.source.terminal import columns_of, render_concise, render_full, summarize, visible
 
 __all__ = [
     "LARGEST_FILE",
@@ -39,6 +39,7 @@ __all__ = [
     "SourcePlan",
     "SourceShop",
     "Spot",
+    "columns_of",
     "count_severities",
     "exit_status",
     "from_fault",

@@ -18,7 +18,9 @@ from scantling.source.spans import Spans
 from scantling.source.yaml_data import Data
 
 PLAN_FILE = "plan.md"
+"""What a plan's file is called; its folder has the plan's name."""
 SHOP_FILE = "shop.yml"
+"""What a catalog's shop file is called."""
 _NOTHING_READ = Survey(None, None, ())
 
 
