@@ -151,7 +151,10 @@ class Choice:
 
     def schema(self) -> dict[str, Any]:
         """Return the JSON Schema of the value."""
-        return {"enum": list(self.choices)}
+        known: list[str | bool] = list(self.choices)
+        if {"yes", "no"} <= set(self.choices):
+            known += [True, False]  # as which an editor may read them
+        return {"enum": known}
 
 
 @dataclass(frozen=True, slots=True)
