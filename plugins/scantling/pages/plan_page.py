@@ -147,13 +147,7 @@ def size_links(here: AtSize, sizes: Sequence[AtSize]) -> str:
 
 def _ending(here: AtSize, found: Sequence[str]) -> str:
     plan = here.report.fitted.plan
-    files = [
-        *(_PAPERS if papers else ()),
-        ("cut-list.csv", "cut list (CSV)"),
-        ("plan.json", "all data (JSON)"),
-    ]
-    links = ", ".join(tag("a", words, href=file) for file, words in files)
-    lines = [tag("p", f"To take along: {links}", class_="sc-files")]
+    lines = []
     credit = [f"Plan by {escape(plan.author)}" if plan.author else "", escape(plan.licence)]
     credit.append(f"revised {escape(plan.revised)}" if plan.revised else "")
     if any(credit):
