@@ -3,21 +3,27 @@
 from __future__ import annotations
 
 import io
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Any
 
 import segno
 
-from scantling.pages import SECTIONS, Drawing, Look, plan_drawings, plan_fragments
+from scantling.pages import SECTIONS, Drawing, Drawings, Look, plan_fragments
 from scantling.paper.photos import printable
-from scantling.paper.tree import tree_of
+from scantling.paper.tree import breakable, tree_of
 from scantling.report import Report
 
 PAPERS = {"letter": "us-letter", "a4": "a4"}
 """Sheets that plans are printed on, and what the typesetter calls them."""
-TALL = 1.15
-"""A picture that is not at least this much wider than high is kept from filling the page."""
+TEXT_WIDTH = 493
+"""Points between the margins of the narrower paper."""
+SMALLEST_LETTER = Fraction(81, 10)
+"""Points: no letter of a drawing is printed smaller."""
+LEAST_SHARE = 55
+"""Percent of the width that a drawing takes at least."""
 LONGEST_RUNNING_TITLE = 60
 
 
@@ -41,16 +47,20 @@ def lay_out(
         photos: the author's pictures by the address that the page has for them.
     """
     plan = report.fitted.plan
-    fragments = {name: tree_of(html) for name, html in plan_fragments(report, look).items()}
-    files, pictures = _pictures(plan_drawings(report, look), look, photos)
+    drawings = Drawings(report, look.display)
+    fragments = {
+        name: tree_of(html) for name, html in plan_fragments(report, look, drawings=drawings).items()
+    }
+    files, pictures = _pictures(drawings, look, photos)
     title = " ".join(plan.title.split()) + (f", {size_name}" if size_name else "")
     data = {
         "title": title,
+        "heading": breakable(title),
         "author": plan.author,
         "keywords": list(plan.tags),
         "lang": "en",
         "paper": PAPERS[paper],
-        "running": _running(report, title),
+        "running": breakable(_running(report, title)),
         "link": link,
         "ruler": True,
         "summary": fragments["summary"],
@@ -89,8 +99,7 @@ def _pictures(
     for drawing in drawings:
         name = f"drawing-{len(files)}.svg"
         files[name] = drawing.svg.encode()
-        wide = drawing.width >= TALL * drawing.height
-        pictures[look.drawing(drawing)] = {"file": name, "width": "100%" if wide else "62%"}
+        pictures[look.drawing(drawing)] = {"file": name, "width": f"{printed_share(drawing)}%"}
     for address, content in photos.items():
         photo = printable(content)
         if photo is not None:
@@ -98,6 +107,15 @@ def _pictures(
             files[name] = photo
             pictures[address] = {"file": name, "width": "100%"}
     return files, pictures
+
+
+def printed_share(drawing: Drawing) -> int:
+    """Return how much of the width a drawing takes, in percent: no more than its smallest letters need."""
+    sizes = [Fraction(size) for size in re.findall(r'font-size="([0-9.]+)"', drawing.svg)]
+    if not sizes:
+        return LEAST_SHARE
+    needed = drawing.width * SMALLEST_LETTER / min(sizes)
+    return min(100, max(LEAST_SHARE, -int(-100 * needed / TEXT_WIDTH // 1)))
 
 
 def code_of(link: str) -> bytes:

@@ -5,12 +5,17 @@ Page and paper say the same because paper typesets the page's own fragments; not
 
 from __future__ import annotations
 
+import re
 from html.parser import HTMLParser
 from typing import Any
 
 Node = str | dict[str, Any]
 """Text, or an element: `t` its tag, `c` its class, `k` its children, and the attributes that print."""
 EMPTY_TAGS = {"img", "input", "br", "hr", "meta", "link"}
+CHUNK = 24
+"""Letters after which a longer word may be broken."""
+ZERO_WIDTH_SPACE = "\u200b"
+_LONG = re.compile(rf"\S{{{CHUNK + 1},}}")
 PRINTED = ("src", "alt", "colspan", "href", "width", "height", "scope", "data-part")
 """Attributes that the typesetter looks at."""
 
@@ -50,4 +55,14 @@ class _Builder(HTMLParser):
     def handle_data(self, data: str) -> None:
         """Add text."""
         if data.strip() or (self._open[-1][1] and data):
-            self._open[-1][1].append(" ".join(data.split("\n")))
+            self._open[-1][1].append(breakable(" ".join(data.split("\n"))))
+
+
+def breakable(words: str) -> str:
+    """Return words with places at which one that is too long for any line may be broken."""
+    return _LONG.sub(
+        lambda found: ZERO_WIDTH_SPACE.join(
+            found[0][at : at + CHUNK] for at in range(0, len(found[0]), CHUNK)
+        ),
+        words,
+    )

@@ -3,34 +3,37 @@
 from __future__ import annotations
 
 import json
+import tempfile
 from functools import cache
 from importlib.resources import files
+from pathlib import Path
+from typing import Final
 
 import matplotlib as mpl
 import typst
 
 from scantling.paper.content import Sheets
 
-STANDARD = "ua-1"
+STANDARD: Final = "ua-1"
 """PDF/UA-1 (ISO 14289-1): tagged, with alternative words for every picture."""
 
 
 def typeset(sheets: Sheets) -> bytes:
     """Return the PDF; the same words and pictures give the same bytes."""
-    source: dict[str, bytes] = {
-        "main.typ": _template(),
-        "plan.json": json.dumps(sheets.data, ensure_ascii=False).encode(),
-        **sheets.files,
-    }
-    made = typst.compile(
-        source,
-        format="pdf",
-        pdf_standards=[STANDARD],
-        ignore_system_fonts=True,
-        font_paths=[_fonts()],
-    )
-    assert isinstance(made, bytes)
-    return made
+    source = {"plan.json": json.dumps(sheets.data, ensure_ascii=False).encode(), **sheets.files}
+    with tempfile.TemporaryDirectory(prefix="scantling-") as folder:
+        for name, content in source.items():
+            Path(folder, name).write_bytes(content)
+        main = Path(folder, "main.typ")
+        main.write_bytes(_template())
+        return typst.compile(
+            str(main),
+            root=folder,
+            format="pdf",
+            pdf_standards=[STANDARD],
+            ignore_system_fonts=True,
+            font_paths=[_fonts()],
+        )
 
 
 @cache
