@@ -163,7 +163,7 @@ TYPED = st.one_of(
 
 
 @EVERY
-@settings(max_examples=40)
+@settings(max_examples=25)
 @given(data=st.data())
 def test_any_mixture_is_answered_or_told(slug, data):
     """Any words in any fields give an answer that can be drawn, or faults; nothing else is ever raised."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import re
 from time import perf_counter
-from xml.etree import ElementTree
+from xml.etree import ElementTree as ET
 
 import pytest
 
@@ -88,7 +88,7 @@ def test_the_same_question_has_the_same_answer(slug):
 def test_its_picture_is_sound(slug, display):
     """The drawing is well-formed, says what it is, and its words stand inside it."""
     scene = run_example(slug, display).scene()
-    root = ElementTree.fromstring(to_svg(scene))
+    root = ET.fromstring(to_svg(scene))
 
     assert scene.title
     assert scene.told
