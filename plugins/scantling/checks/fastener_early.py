@@ -11,12 +11,15 @@ from scantling.plan import FittedJoin
 
 
 def _examine(subject: Subject) -> Iterator[Finding]:
-    listed = {item.ware for item in subject.fitted.hardware if item.hardware is not None}
+    listed: dict[str, int] = {}
+    for item in subject.fitted.hardware:
+        if item.hardware is not None:
+            listed[item.ware] = listed.get(item.ware, 0) + int(item.count)
     joins: dict[str, list[tuple[int, FittedJoin]]] = {}
     steps = building(subject)
     for join in subject.fitted.joins:
         start = steps.meets(join)
-        if join.fasteners and start is not None and join.fastener not in listed:
+        if join.fasteners and start is not None:
             joins.setdefault(join.fastener, []).append((start, join))
     driven: dict[str, int] = {}
     told: set[str] = set()
@@ -26,6 +29,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
                 continue
             driven[need.ware] = driven.get(need.ware, 0) + need.count
             ready = sum(join.fasteners for start, join in joins[need.ware] if start <= index)
+            ready += listed.get(need.ware, 0)
             later = [(start, join) for start, join in joins[need.ware] if start > index]
             if driven[need.ware] > ready and later:
                 told.add(need.ware)

@@ -28,7 +28,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
 
 def _joined(join: FittedJoin, first: FittedPart, second: FittedPart) -> Iterator[Finding]:
     how = join.join.how
-    cut = [work for work in second.work if work.work.kind == how and work.width is not None]
+    cut = _cut_for(first, second, how)
     if not cut:
         yield Finding(
             f"'{first.id}' goes into a {how} of '{second.id}', which has none",
@@ -51,6 +51,13 @@ def _joined(join: FittedJoin, first: FittedPart, second: FittedPart) -> Iterator
             (Note(f"the {how} is here", fitting[0].work.place.at("depth")),),
             about=(first.id, second.id),
         )
+
+
+def _cut_for(first: FittedPart, second: FittedPart, how: str) -> list[FittedWork]:
+    """Return the grooves of the second part: those whose words name the first, if any do."""
+    cut = [work for work in second.work if work.work.kind == how and work.width is not None]
+    named = re.compile(rf"\b{re.escape(first.id.casefold())}s?\b")
+    return [work for work in cut if named.search(work.work.where.casefold())] or cut
 
 
 def _width(work: FittedWork) -> Length:
