@@ -54,10 +54,21 @@ class _Cover:
         self.outlines = [
             [list(map(stage.on_page, facet.outline)) for facet in piece.facets] for piece in seen.order
         ]
+        self._boxed = [[(_bounds(outline), outline) for outline in outlines] for outlines in self.outlines]
 
     def at(self, spot: Point, place: int) -> bool:
         """Return whether something drawn after the solid at `place` covers a spot."""
-        return any(_inside(outline, spot) for outlines in self.outlines[place + 1 :] for outline in outlines)
+        x, y = spot
+        return any(
+            left < x < right and top < y < bottom and _inside(outline, spot)
+            for boxed in self._boxed[place + 1 :]
+            for (left, right, top, bottom), outline in boxed
+        )
+
+
+def _bounds(outline: list[Point]) -> tuple[float, float, float, float]:
+    xs, ys = [x for x, _ in outline], [y for _, y in outline]
+    return min(xs), max(xs), min(ys), max(ys)
 
 
 def _inside(outline: list[Point], spot: Point) -> bool:

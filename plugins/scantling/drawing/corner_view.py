@@ -9,7 +9,6 @@ from scantling.drawing.model import Model
 from scantling.drawing.shape import Scene, Shape
 from scantling.drawing.stage import Room, Stage, draw, look, set_stage
 from scantling.geometry import CORNER, Vector
-from scantling.measure import Length
 from scantling.plan import FittedPart
 
 _TALLEST = 1.15
@@ -39,7 +38,7 @@ def _told(model: Model) -> str:
 
 def _sizes(model: Model, stage: Stage) -> list[Shape]:
     low, high = bounds(model.bodies)
-    exact = _exact(model)
+    exact = [last - first for first, last in model.spans]
     x1, y1, z1 = low
     x2, y2, z2 = high
     lines = (
@@ -58,12 +57,6 @@ def bounds(bodies: tuple[Body, ...]) -> tuple[Vector, Vector]:
     low = tuple(min(body.low[i] for body in bodies) for i in range(3))
     high = tuple(max(body.high[i] for body in bodies) for i in range(3))
     return (low[0], low[1], low[2]), (high[0], high[1], high[2])
-
-
-def _exact(model: Model) -> list[Length]:
-    """Return the exact measures of the box around all bodies."""
-    placed = [body.placed for body in model.bodies]
-    return [max(one.high[i] for one in placed) - min(one.low[i] for one in placed) for i in range(3)]
 
 
 def exploded_view(model: Model, *, width: float = 440.0, apart: float = 0.7) -> Scene:

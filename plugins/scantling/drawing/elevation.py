@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from scantling.drawing.body import Body
 from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.lettering import text_width
-from scantling.drawing.model import Model
+from scantling.drawing.model import Model, Span
 from scantling.drawing.shape import Scene, Shape, Text
 from scantling.drawing.stage import Room, Stage, draw, look, set_stage
 from scantling.geometry import FRONT, SIDE, TOP, View
@@ -19,8 +19,6 @@ _LONG = 9 / 20
 """A part bounds an opening if it is at least so much of the whole piece long."""
 _NEAR = 1 / 3
 """And if it reaches into this share of the depth that is nearest to the eye."""
-
-Span = tuple[Length, Length]
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,8 +127,7 @@ class _Frame:
         return self.bottom - _number(value - self._whole(self.face.rise)[0]) * self.stage.scale
 
     def _whole(self, axis: int) -> Span:
-        placed = [body.placed for body in self.model.bodies]
-        return min(one.low[axis] for one in placed), max(one.high[axis] for one in placed)
+        return self.model.spans[axis]
 
     def _openings(self, axis: int, along: int) -> list[Span]:
         """Return the gaps along one axis between the near parts that are long along the other."""

@@ -7,8 +7,11 @@ from dataclasses import dataclass
 from scantling.drawing.body import Body, is_drawable, make_bodies, size_words
 from scantling.drawing.stage import Seen, look
 from scantling.geometry import CORNER
-from scantling.measure import Display
+from scantling.measure import Display, Length
 from scantling.plan import FittedPlan
+
+Span = tuple[Length, Length]
+"""From where to where, exactly."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,6 +23,8 @@ class Model:
     bodies: tuple[Body, ...]
     titles: tuple[str, ...]
     """What each body is called: "A leg, 16 1/2 in × 2 1/2 in × 2 1/2 in"."""
+    spans: tuple[Span, Span, Span]
+    """From where to where the whole reaches along x, y and z."""
     corner: Seen
     """The bodies as seen from the corner, ordered once for all pictures that show them in place."""
 
@@ -32,4 +37,11 @@ def make_model(fitted: FittedPlan, display: Display | None = None) -> Model | No
     bodies = make_bodies(fitted)
     words = {part.id: f"{part.letter} {part.id}, {size_words(part, shown)}" for part in fitted.parts}
     titles = tuple(words[body.part.id] for body in bodies)
-    return Model(fitted, shown, bodies, titles, look(bodies, CORNER))
+    x, y, z = (_span(bodies, axis) for axis in range(3))
+    return Model(fitted, shown, bodies, titles, (x, y, z), look(bodies, CORNER))
+
+
+def _span(bodies: tuple[Body, ...], axis: int) -> Span:
+    first = min(bodies, key=lambda body: body.low[axis])
+    last = max(bodies, key=lambda body: body.high[axis])
+    return first.placed.low[axis], last.placed.high[axis]

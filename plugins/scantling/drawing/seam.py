@@ -45,18 +45,19 @@ def _shared(
     start: Vector, way: Vector, length: float, outline: tuple[Vector, ...]
 ) -> Iterator[tuple[float, float]]:
     """Yield the stretches of an edge that an outline's own edges run along, the other way."""
-    for one, other in zip(outline, (*outline[1:], outline[0]), strict=True):
-        first, last = minus(one, start), minus(other, start)
-        if _off(first, way) < _NEAR and _off(last, way) < _NEAR:
-            ends = sorted((dot(first, way), dot(last, way)))
-            low, high = max(0.0, ends[0]), min(length, ends[1])
+    x, y, z = start
+    ux, uy, uz = way
+    places: list[float | None] = []
+    for px, py, pz in outline:
+        dx, dy, dz = px - x, py - y, pz - z
+        along = dx * ux + dy * uy + dz * uz
+        off = abs(dx - along * ux) + abs(dy - along * uy) + abs(dz - along * uz)
+        places.append(along if off < _NEAR else None)
+    for first, last in zip(places, (*places[1:], places[0]), strict=True):
+        if first is not None and last is not None:
+            low, high = max(0.0, min(first, last)), min(length, max(first, last))
             if high > low + _NEAR:
                 yield low, high
-
-
-def _off(point: Vector, way: Vector) -> float:
-    """Return how far a point is from the line through 0 in a direction."""
-    return size(minus(point, times(way, dot(point, way))))
 
 
 def _point(start: Vector, way: Vector, far: float) -> Vector:
