@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from unittest.mock import patch
 
 import pytest
 import yaml
@@ -17,7 +18,10 @@ from scantling.source import (
     render_github,
     render_html,
     to_data,
+    yaml_data,
 )
+from scantling.source.document import Found, make_document, read_document
+from scantling.source.spans import Spans
 from tests.fixtures.reading import cases
 
 GOOD = """\
@@ -227,6 +231,30 @@ def test_a_part_with_any_fields(record, folder, small_shop):
     """A part of any fields, each holding anything that some field may hold, is fitted or told of."""
     lines = "".join(f"    {key}: {value}\n" for key, value in record.items())
     read_any(GOOD.replace("  top:", f"  odd:\n    note: odd\n{lines}  top:").encode(), folder, small_shop)
+
+
+FRONT = GOOD.split("---\n")[1]
+SPOILED = st.builds(
+    lambda at, gone, words: FRONT[:at] + "".join(words) + FRONT[at + gone :],
+    st.integers(0, len(FRONT)),
+    st.integers(0, 12),
+    st.lists(WORDS | st.text(max_size=3), max_size=3),
+)
+
+
+@given(text=SPOILED | st.lists(WORDS | st.text(max_size=5), max_size=30).map("".join))
+def test_the_quick_yaml_reader_says_the_same_as_the_slow_one(text):
+    """What is read, and where it stands, does not depend on how PyYAML was built."""
+    text = make_document("plan.md", text.encode("utf-8", "replace").decode()).text
+    found: list[Found] = []
+    text = read_document("plan.md", text.encode(), found).text
+    told = []
+    for quick in (yaml.CSafeLoader, yaml.SafeLoader):
+        spans, faults = Spans(), []
+        with patch.object(yaml_data, "_QUICK", quick):
+            told.append((yaml_data.read_yaml(text, 0, len(text), spans, faults), faults, spans.by_path))
+
+    assert told[0] == told[1]
 
 
 @given(words=st.lists(WORDS | st.text(max_size=5), max_size=40))

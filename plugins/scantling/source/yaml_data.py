@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from typing import Any
 
 import yaml
 
@@ -20,6 +22,11 @@ _NOTHING = {"", "~", "null", "Null", "NULL"}
 
 Data = str | list["Data"] | dict[str, "Data"]
 
+_QUICK = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+"""The quick reader, where it is installed; what it cannot read the slow one tells more of."""
+_DISPUTED = re.compile(r"[\t\x85\u2028\u2029\ufeff]|^%|(?:^|[-:]) *[?]", re.MULTILINE)
+"""What the two readers do not agree on: the slow one decides, so that every machine says the same."""
+_SIGNS = re.compile(r"[\[\]{}?]")
 _REFUSED = {
     "second-document": ("a second document begins here", "keep one file for each"),
     "too-many-values": (f"more than {MOST_VALUES:,} values are written here", "split the file"),
@@ -64,20 +71,42 @@ def read_yaml(text: str, start: int, end: int, spans: Spans, found: list[Found])
         spans: gets the place of every value.
         found: gets what is wrong.
     """
-    builder = _Builder(text, start, spans, found)
-    try:
-        for event in _events(text[start:end]):
-            builder.take(event)
-    except _TooMuch:
-        return None
-    except yaml.YAMLError as error:
-        found.append(found_of(error, text, start, end))
-        return None
-    return None if builder.is_refused else builder.root
+    before = len(found)
+    stretch = text[start:end]
+    loaders = (yaml.SafeLoader,) if _is_disputed(stretch) else (_QUICK, yaml.SafeLoader)
+    for loader in loaders:
+        builder = _Builder(text, start, spans, found)
+        try:
+            for event in _events(stretch, loader):
+                builder.take(event)
+        except _TooMuch:
+            return None
+        except yaml.YAMLError as error:
+            if loader is not yaml.SafeLoader:
+                spans.by_path.clear()
+                del found[before:]
+                continue
+            found.append(found_of(error, text, start, end))
+            return None
+        return None if builder.is_refused else builder.root
+    return None
 
 
-def _events(text: str) -> Iterator[yaml.Event]:
-    events: Iterator[yaml.Event] = yaml.parse(text, Loader=yaml.SafeLoader)
+def _is_disputed(text: str) -> bool:
+    """Return whether the two readers may not agree; a question mark between brackets is such a case."""
+    if _DISPUTED.search(text):
+        return True
+    last = text.rfind("?") + 1
+    depth = 0
+    for sign in _SIGNS.findall(text, 0, last):
+        depth += (sign in "[{") - (sign in "]}")
+        if sign == "?" and depth > 0:
+            return True
+    return False
+
+
+def _events(text: str, loader: Any) -> Iterator[yaml.Event]:
+    events: Iterator[yaml.Event] = yaml.parse(text, Loader=loader)
     return events
 
 
