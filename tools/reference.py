@@ -18,6 +18,7 @@ from typing import Any
 from scantling import plan, shop
 from scantling.form import Form, describe, schema
 from scantling.formula import FUNCTIONS
+from tools.reference_checks import checks_part
 from tools.reference_commands import commands_part
 from tools.reference_faults import faults_part
 
@@ -164,6 +165,7 @@ _TABLES: dict[str, Callable[[], str]] = {
     "functions": functions_table,
     "woods": woods_table,
     "pocket screws": pocket_table,
+    "checks": checks_part,
     "commands": commands_part,
     "faults": faults_part,
 }

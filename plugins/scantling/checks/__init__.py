@@ -7,7 +7,7 @@ from scantling.checks.cautions_called import CAUTIONS, cautions_for
 from scantling.checks.check import Check, Finding, Subject, Told, at_size
 from scantling.checks.fastener_early import FASTENER_EARLY
 from scantling.checks.fastener_edge import FASTENER_EDGE
-from scantling.checks.fastener_length import FASTENER_LENGTH
+from scantling.checks.fastener_length import FASTENER_LENGTH, bite
 from scantling.checks.glue_at_hand import GLUE_AT_HAND
 from scantling.checks.grain_along import GRAIN_ALONG
 from scantling.checks.groove_fits import GROOVE_FITS
@@ -81,6 +81,7 @@ __all__ = [
     "Subject",
     "Told",
     "at_size",
+    "bite",
     "cautions_for",
     "examine",
     "examine_offered",

@@ -128,7 +128,9 @@ def _counts(subject: Subject) -> dict[str, set[int]]:
 
 def _known(subject: Subject) -> set[Length]:
     """Return every length of the plan at this size."""
-    found = {value for value in subject.fitted.values.values() if isinstance(value, Length)}
+    plan, values = subject.plan, subject.fitted.values
+    named = (values.get(name) for name in (*plan.sizes, *plan.lengths))
+    found = {value for value in named if isinstance(value, Length)}
     for part in subject.fitted.parts:
         found |= set(_of_part(part))
     found |= {join.depth for join in subject.fitted.joins if join.depth is not None}
