@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from scantling.geometry import Plane, Solid, Vector, box, clip
 from scantling.measure import Display, Length
 from scantling.plan import Cut, FittedPart, FittedPlan, Placed
+from scantling.report import write_thick
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +50,8 @@ def is_drawable(fitted: FittedPlan) -> bool:
 
 def size_words(part: FittedPart, display: Display) -> str:
     """Return a part's size as lists write it: length × width × thickness."""
-    return " × ".join(display.length(side) for side in (part.length, part.width, part.thick))
+    sides = (display.length(part.length), display.length(part.width), write_thick(part.thick, display))
+    return " × ".join(sides)
 
 
 def _body(part: FittedPart, placed: Placed) -> Body:
