@@ -15,6 +15,9 @@ FROM_FILE = (
     "all here; for your own numbers open the site from a web server, or type this in a terminal:"
 )
 
+LONG = {"lengths", "rectangles", "prices", "sum"}
+"""Kinds of answer that want a whole line."""
+
 
 def calculator_form(
     calculator: Calculator, start: Mapping[str, str], *, folder: str, engine: str, display: Display
@@ -70,7 +73,7 @@ def _json(data: object) -> str:
 def _row(ask: Ask, text: str) -> str:
     field = f"calc-{ask.name}"
     hint = ask.help or ("may be left open" if ask.optional else "")
-    if ask.kind in {"lengths", "rectangles", "prices"}:
+    if ask.kind in LONG:
         hint = "; ".join(part for part in (hint, MEANT[ask.kind]) if part)
     label = tag("label", escape(ask.label) + (tag("small", escape(hint)) if hint else ""), for_=field)
     shared = {
@@ -95,7 +98,8 @@ def _row(ask: Ask, text: str) -> str:
     fault = tag(
         "p", "", id=f"{field}-fault", class_="sc-live__fault", hidden=True, data_fault=f"input {ask.name}"
     )
-    return tag("div", label + control + fault, class_="sc-live__row")
+    wide = " sc-live__row--list" if ask.kind in LONG else ""
+    return tag("div", label + control + fault, class_=f"sc-live__row{wide}")
 
 
 def _units(display: Display) -> str:

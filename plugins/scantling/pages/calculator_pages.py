@@ -72,7 +72,9 @@ def _page(
             one, dict(answer.texts), folder=choices.folder, engine=choices.engine, display=choices.display
         )
     found = (one.title, *(word.strip() for word in one.words.split(",")))
-    shown = tag("div", answer_html(answer, lambda drawing: drawing.file), data_fragment="answer")
+    shown = tag(
+        "div", answer_html(answer, lambda drawing: drawing.file), data_fragment="answer", class_="sc-answer"
+    )
     blocks = [
         f"# {escape_markdown(one.title)}",
         f"**{escape_markdown(one.question)}**",
