@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from scantling.drawing import check_fit, make_bodies
+from scantling.drawing import check_fit, find_blocked, make_bodies
 from scantling.drawing.fit_check import clashing, meet
 from scantling.plan import offered_choices
 from scantling.source import read_catalog
@@ -162,6 +162,67 @@ def test_meeting_takes_more_than_a_corner():
     a, *others = make_bodies(fit(parts))
 
     assert [meet(a, other) for other in others] == [True, False, True, False]
+
+
+CASE = {
+    "side": {
+        "count": "2",
+        "length": "20 in",
+        "width": "3 1/2 in",
+        "place": {"runs": "up", "faces": "side", "mirror": "across"},
+    },
+    "box": {
+        "length": "width - 2 * side.thick - 1 in",
+        "width": "3 in",
+        "place": {"faces": "front", "middle": "width / 2", "bottom": "4 in", "slides": "front"},
+    },
+}
+
+
+def blocked(more):
+    """Return what is blocked in a case with one more part before it or beside it."""
+    return [(fault.code, fault.message) for fault in find_blocked(make_bodies(fit({**CASE, **more})))]
+
+
+def test_a_drawer_needs_a_free_way_out():
+    """A rail in front of a drawer blocks it; one beneath it, and what slides along, do not."""
+    rail = {"length": "40 in", "place": {"faces": "front", "left": "4 in", "back": "0 in", "bottom": "5 in"}}
+    beneath = {"length": "40 in", "place": {"left": "4 in", "front": "-2 in", "bottom": "2 in"}}
+    face = {"length": "44 in", "place": {**rail["place"], "left": "2 in", "slides": "front"}}
+
+    assert blocked({}) == []
+    assert blocked({"rail": rail}) == [("path-blocked", "'box' meets 'rail' when it slides out")]
+    assert blocked({"rail": beneath}) == []
+    assert blocked({"face": face}) == []
+
+
+@pytest.mark.parametrize(
+    ("side", "at", "meets"),
+    [
+        ("left", "20 1/4 in", True),
+        ("left", "22 3/4 in", False),
+        ("right", "20 1/4 in", False),
+        ("right", "22 3/4 in", True),
+    ],
+)
+def test_a_door_needs_room_to_swing(side, at, meets):
+    """A post in front of a door is met by one that is hinged at its side, and not by one hinged at the other."""
+    door = {"length": "20 in", "place": {"runs": "up", "left": "20 in", "swings": side}}
+    post = {"length": "20 in", "width": "1/2 in", "place": {"runs": "up", "left": at, "back": "-2 1/2 in"}}
+    found = find_blocked(make_bodies(fit({"door": door, "post": post})))
+
+    assert [fault.message for fault in found] == (["'door' meets 'post' when it opens"] if meets else [])
+
+
+def test_a_mirrored_pair_of_doors_opens_to_both_sides():
+    """The copy of a door hinged at the left is hinged at the right."""
+    door = {
+        "count": "2",
+        "length": "20 in",
+        "place": {"runs": "up", "left": "2 in", "swings": "left", "mirror": "across"},
+    }
+
+    assert [one.opens for one in fit({"door": door}).part("door").placed] == ["swings left", "swings right"]
 
 
 @pytest.mark.parametrize("slug", sorted(path.parent.name for path in (ROOT / "plans").glob("*/plan.md")))

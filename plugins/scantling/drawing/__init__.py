@@ -11,6 +11,7 @@ from scantling.drawing.elevation import FACES, elevation
 from scantling.drawing.escape import escape
 from scantling.drawing.fit_check import (
     check_fit,
+    find_blocked,
     find_broken_through,
     find_clashes,
     find_gaps,
@@ -83,6 +84,7 @@ __all__ = [
     "elevation",
     "escape",
     "exploded_view",
+    "find_blocked",
     "find_broken_through",
     "find_clashes",
     "find_gaps",

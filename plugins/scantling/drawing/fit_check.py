@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from scantling.drawing.body import Body
 from scantling.fault import Fault, Place
-from scantling.geometry import parting
+from scantling.geometry import Solid, Vector, box, parting
 from scantling.measure import Display, Length
 from scantling.plan import FittedJoin, FittedPlan, FittedWork
 
@@ -22,6 +22,9 @@ _REACH = 1 / 16
 """Parts that are no farther apart than this meet; a brace or a panel is cut so much short on purpose."""
 _OPEN = ("groove", "dado", "rabbet", "notch", "half-lap")
 _BLIND = ("groove", "dado", "rabbet", "shelf pin holes")
+_SWING = ((0.8, 0.6), (0.6, 0.8), (0.0, 1.0))
+"""Cosine and sine of the places at which a door is looked at: 37, 53 and 90 degrees."""
+LOW, HIGH = ("left", "front", "bottom"), ("right", "back", "top")
 _AXES = ("width", "depth", "height")
 _SHOWN = Display(denominator=64)
 
@@ -175,6 +178,74 @@ def _near(one: Length, other: Length) -> bool:
     return off.top / off.bottom <= _REACH
 
 
+def find_blocked(bodies: Sequence[Body]) -> list[Fault]:
+    """Return a fault for each kind of part that slides or swings and meets something on its way.
+
+    What slides the same way slides along, as a drawer's sides with its front; what swings at the same side
+    is part of the same door.
+    """
+    found: dict[Pair, Fault] = {}
+    for body in bodies:
+        kind, _, side = body.placed.opens.partition(" ")
+        if not kind:
+            continue
+        still = [other for other in bodies if other.placed.opens != body.placed.opens]
+        path = slide_path(body, side) if kind == "slides" else swing_path(body, side)
+        for other in still:
+            pair = (body.part.id, other.part.id)
+            if pair not in found and any(_hits(solid, other) for solid in path):
+                verb = "slides out" if kind == "slides" else "opens"
+                message = f"'{pair[0]}' meets '{pair[1]}' when it {verb}"
+                place = body.part.part.placement[0].place
+                found[pair] = Fault(
+                    "path-blocked", message, place, "make room in front of it, or move one of them"
+                )
+    return list(found.values())
+
+
+def slide_path(body: Body, side: str) -> list[Solid]:
+    """Return the room through which a part slides out by its own length, beginning at its face."""
+    axis, sign = (LOW.index(side), -1) if side in LOW else (HIGH.index(side), 1)
+    low, high = list(body.low), list(body.high)
+    reach = high[axis] - low[axis]
+    if sign > 0:
+        low[axis], high[axis] = high[axis], high[axis] + reach
+    else:
+        low[axis], high[axis] = low[axis] - reach, low[axis]
+    return [box((low[0], low[1], low[2]), (high[0], high[1], high[2]))]
+
+
+def swing_path(body: Body, side: str) -> list[Solid]:
+    """Return a door at three places of its swing to the front, about the front edge of its hinged side."""
+    axis = 0 if side in {"left", "right"} else 2
+    sign = 1.0 if side in LOW else -1.0
+    hinge = body.low[axis] if side in LOW else body.high[axis]
+    front = body.low[1]
+    return [_swung(solid, axis, hinge, front, sign, cos, sin) for cos, sin in _SWING for solid in body.solids]
+
+
+def _swung(solid: Solid, axis: int, hinge: float, front: float, sign: float, cos: float, sin: float) -> Solid:
+    """Return a solid turned towards the front about an upright or level line at (`hinge`, `front`)."""
+
+    def turn(vector: Vector, across: float, ahead: float) -> Vector:
+        along, deep = (vector[axis] - across) * sign, vector[1] - ahead
+        made = list(vector)
+        made[axis] = across + (along * cos + deep * sin) * sign
+        made[1] = ahead + deep * cos - along * sin
+        return made[0], made[1], made[2]
+
+    points = tuple(turn(point, hinge, front) for point in solid.points)
+    normals = tuple(turn(normal, 0.0, 0.0) for normal in solid.normals)
+    low = tuple(min(point[i] for point in points) for i in range(3))
+    high = tuple(max(point[i] for point in points) for i in range(3))
+    return Solid(points, solid.sides, normals, (low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _hits(solid: Solid, body: Body) -> bool:
+    near = all(min(solid.high[i], body.high[i]) - max(solid.low[i], body.low[i]) > _SLACK for i in range(3))
+    return near and any(parting(solid, piece)[0] < -_SLACK for piece in body.solids)
+
+
 def find_broken_through(fitted: FittedPlan) -> list[Fault]:
     """Return a fault for each hole, groove or dado that is as deep as its part is thick."""
     found = []
@@ -205,5 +276,6 @@ def check_fit(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
         *find_clashes(fitted, bodies),
         *find_gaps(fitted, bodies),
         *find_wrong_size(fitted, bodies),
+        *find_blocked(bodies),
         *find_broken_through(fitted),
     ]

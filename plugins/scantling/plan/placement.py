@@ -43,6 +43,13 @@ class Repeat:
     place: Place
 
 
+_INHERITED = (
+    *("runs", "faces", "mirror", "repeats", "brace", "rises", "crossed", "long_side"),
+    *("lean", "leans", "slides", "swings"),
+)
+"""What a later place takes from the first where it is silent, beside the sides."""
+
+
 @dataclass(frozen=True, slots=True)
 class Placement:
     """One line of a part's placement; it may stand for several instances."""
@@ -58,6 +65,8 @@ class Placement:
     long_side: str | None
     lean: Formula | None
     leans: tuple[str, ...] | None
+    slides: str | None
+    swings: str | None
     place: Place
 
     def after(self, first: Placement) -> Placement:
@@ -67,22 +76,7 @@ class Placement:
             names = (LOW[axis], HIGH[axis], MIDDLE[axis])
             if not any(name in self.anchors for name in names):
                 anchors |= {name: first.anchors[name] for name in names if name in first.anchors}
-        taken = {
-            key: getattr(first, key)
-            for key in (
-                "runs",
-                "faces",
-                "mirror",
-                "repeats",
-                "brace",
-                "rises",
-                "crossed",
-                "long_side",
-                "lean",
-                "leans",
-            )
-            if getattr(self, key) is None
-        }
+        taken = {key: getattr(first, key) for key in _INHERITED if getattr(self, key) is None}
         mine = {name: getattr(self, name) for name in self.__dataclass_fields__}
         return Placement(**{**mine, **taken, "anchors": anchors})
 
@@ -208,6 +202,18 @@ PLACE: Form[Placement] = Form(
             Words(),
             "the side to which its top leans; two sides for a leg that is splayed both ways, its ends level",
             example="right, back",
+        ),
+        Field(
+            "slides",
+            Choice((*LOW, *HIGH)),
+            "the way it is pulled out, with all that slides the same way; nothing may be in its path",
+            example="front",
+        ),
+        Field(
+            "swings",
+            Choice(("left", "right", "bottom", "top")),
+            "the side at which a door or flap is hinged, to open to the front",
+            example="left",
         ),
     ),
     "Where a part sits: one side on each way (x across, y back, z up). In a list, what a later place "

@@ -106,16 +106,27 @@ class _Placing:
         worked = Worked(self.part, place.axes)
         cuts = (*shape.cuts(), *worked.tapers()) if place.lean is None else shape.cuts()
         chunks = worked.notches() if not cuts else ()
+        (left, front, bottom), (long, deep, high) = low, shape.extents
+        far = (left + long, front + deep, bottom + high)
+        if not cuts and not chunks:
+            corner = (left, front, bottom)
+            return [Placed(1, corner, far, place.axes, shape.along, opens=_opens(place))]
         zero = (Length(0), Length(0), Length(0))
-        at_zero = Placed(1, zero, shape.extents, place.axes, shape.along, cuts, chunks)
+        one = Placed(1, zero, shape.extents, place.axes, shape.along, cuts, chunks, _opens(place))
         for axis in range(3):
-            at_zero = at_zero.moved(axis, low[axis])
-        return [at_zero]
+            one = one.moved(axis, low[axis])
+        return [one]
 
     def _shape(self, index: int, place: Placement) -> Shape | None:
         return shape_of(self.part.part, place, self.values, lean_name(self.part.id, index))
 
     def _low(self, index: int, place: Placement, extents: Corner) -> list[Length] | None:
+        """Return the left, front, bottom corner of the first instance, or None after adding a fault."""
+        if index == 0:
+            known = [self.values.get(f"{self.part.id}.{name}") for name in LOW]
+            sure = [end for end in known if isinstance(end, Length)]
+            if len(sure) == 3:
+                return sure
         low = []
         for axis in range(3):
             spread = self._spread_start(index, place, axis, extents[axis])
@@ -247,6 +258,12 @@ class _Placing:
         at = self._anchor(index, place, names[0])
         share = (0, 1, _HALF)[(LOW[thick], HIGH[thick], MIDDLE[thick]).index(names[0])]
         return None if at is None else at - share * self.part.thick
+
+
+def _opens(place: Placement) -> str:
+    if place.slides:
+        return f"slides {place.slides}"
+    return f"swings {place.swings}" if place.swings else ""
 
 
 def _braced(brace: Brace, axes: tuple[int, ...], low: list[Length], high: list[Length]) -> Placed:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -9,6 +10,7 @@ from scantling.measure import Length
 
 Corner = tuple[Length, Length, Length]
 Direction = tuple[Fraction, Fraction, Fraction]
+_PAIRS = (("left", "right"), ("front", "back"), ("bottom", "top"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +42,8 @@ class Placed:
     cuts: tuple[Cut, ...] = ()
     chunks: Chunks = ()
     """Further cuts that give each convex chunk of a part with a half-lap; none: it is one convex piece."""
+    opens: str = ""
+    """Which way it slides out, or where it is hinged: "slides front", "swings left"; "" for neither."""
 
     @property
     def is_box(self) -> bool:
@@ -48,46 +52,50 @@ class Placed:
 
     def moved(self, axis: int, by: Length) -> Placed:
         """Return it moved along one way."""
+        low = _with(self.low, axis, self.low[axis] + by)
+        high = _with(self.high, axis, self.high[axis] + by)
+        if self.is_box:
+            return self._made(low, high, self.along, (), (), self.opens)
         shift = by.inches
 
         def move(cut: Cut) -> Cut:
             return Cut(cut.normal, cut.most + cut.normal[axis] * shift)
 
-        return self._changed(
-            _with(self.low, axis, self.low[axis] + by), _with(self.high, axis, self.high[axis] + by), move
-        )
+        return self._made(low, high, self.along, *self._cut_by(move), self.opens)
 
     def mirrored(self, axis: int, total: Length) -> Placed:
         """Return its mirror image about the middle of 0 to `total` along one way."""
+        low = _with(self.low, axis, total - self.high[axis])
+        high = _with(self.high, axis, total - self.low[axis])
+        along, opens = _turned(self.along, axis), _other_way(self.opens, axis)
+        if self.is_box:
+            return self._made(low, high, along, (), (), opens)
         whole = total.inches
 
         def turn(cut: Cut) -> Cut:
-            normal = _turned(cut.normal, axis)
-            return Cut(normal, cut.most - cut.normal[axis] * whole)
+            return Cut(_turned(cut.normal, axis), cut.most - cut.normal[axis] * whole)
 
-        image = self._changed(
-            _with(self.low, axis, total - self.high[axis]),
-            _with(self.high, axis, total - self.low[axis]),
-            turn,
-        )
-        return Placed(
-            image.number,
-            image.low,
-            image.high,
-            image.axes,
-            _turned(self.along, axis),
-            image.cuts,
-            image.chunks,
-        )
+        return self._made(low, high, along, *self._cut_by(turn), opens)
 
     def numbered(self, number: int) -> Placed:
         """Return it with another number."""
-        return Placed(number, self.low, self.high, self.axes, self.along, self.cuts, self.chunks)
+        return Placed(number, self.low, self.high, self.axes, self.along, self.cuts, self.chunks, self.opens)
 
-    def _changed(self, low: Corner, high: Corner, change: object) -> Placed:
-        cuts = tuple(change(cut) for cut in self.cuts)  # type: ignore[operator]
-        chunks = tuple(tuple(change(cut) for cut in chunk) for chunk in self.chunks)  # type: ignore[operator]
-        return Placed(self.number, low, high, self.axes, self.along, cuts, chunks)
+    def _cut_by(self, change: Callable[[Cut], Cut]) -> tuple[tuple[Cut, ...], Chunks]:
+        chunks = tuple(tuple(map(change, chunk)) for chunk in self.chunks)
+        return tuple(map(change, self.cuts)), chunks
+
+    def _made(
+        self, low: Corner, high: Corner, along: Direction, cuts: tuple[Cut, ...], chunks: Chunks, opens: str
+    ) -> Placed:
+        return Placed(self.number, low, high, self.axes, along, cuts, chunks, opens)
+
+
+def _other_way(opens: str, axis: int) -> str:
+    """Return what a mirror along an axis makes of the way that something opens."""
+    kind, _, side = opens.partition(" ")
+    pair = _PAIRS[axis]
+    return f"{kind} {pair[1 - pair.index(side)]}" if side in pair else opens
 
 
 def _with(corner: Corner, axis: int, value: Length) -> Corner:

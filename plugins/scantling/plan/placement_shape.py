@@ -10,13 +10,18 @@ from scantling.formula import Value
 from scantling.measure import Angle, Length, cosine, root, sine, tangent
 from scantling.plan.model import Part
 from scantling.plan.placement import HIGH, LOW, Placement
-from scantling.plan.placement_placed import Cut, Direction
+from scantling.plan.placement_placed import Corner, Cut, Direction
 
 _NOTHING, _ONE = Fraction(0), Fraction(1)
 _UP = 2
 Spot = tuple[Fraction, Fraction, Fraction]
 """A place in inches."""
 Pair = tuple[Fraction, Fraction]
+_AXES: tuple[Direction, Direction, Direction] = (
+    (_ONE, _NOTHING, _NOTHING),
+    (_NOTHING, _ONE, _NOTHING),
+    (_NOTHING, _NOTHING, _ONE),
+)
 _SIDES = ((0, 1, 2, 3), (4, 5, 6, 7), (0, 1, 5, 4), (1, 2, 6, 5), (2, 3, 7, 6), (3, 0, 4, 7))
 """The six sides by the numbers of their corners: four of one face in turn, then four of the other."""
 
@@ -25,24 +30,28 @@ _SIDES = ((0, 1, 2, 3), (4, 5, 6, 7), (0, 1, 5, 4), (1, 2, 6, 5), (2, 3, 7, 6), 
 class Shape:
     """A part as it lies once it is turned, its box beginning at 0."""
 
-    corners: tuple[Spot, ...]
+    extents: Corner
+    """How large its box is along x, y and z."""
     along: Direction
     """The direction of its length."""
-    is_box: bool
-
-    @property
-    def extents(self) -> tuple[Length, Length, Length]:
-        """How large its box is along x, y and z."""
-        x, y, z = (Length(max(corner[axis] for corner in self.corners)) for axis in range(3))
-        return x, y, z
+    corners: tuple[Spot, ...] = ()
+    """Its eight corners; none for one that is its box."""
 
     def cuts(self) -> tuple[Cut, ...]:
         """Return the planes that take the rest off its box."""
-        if self.is_box:
+        if not self.corners:
             return ()
         middle = _mean(self.corners)
         made = (_plane([self.corners[i] for i in side], middle) for side in _SIDES)
         return tuple(cut for cut in made if cut is not None)
+
+
+def _cornered(corners: Sequence[Spot], along: Direction) -> Shape:
+    """Return the shape of these corners, moved so that its box begins at 0."""
+    low = [min(corner[axis] for corner in corners) for axis in range(3)]
+    moved = tuple((x - low[0], y - low[1], z - low[2]) for x, y, z in corners)
+    x, y, z = (Length(max(corner[axis] for corner in moved)) for axis in range(3))
+    return Shape((x, y, z), along, moved)
 
 
 def shape_of(part: Part, place: Placement, values: Mapping[str, Value], lean: str) -> Shape | None:
@@ -51,23 +60,30 @@ def shape_of(part: Part, place: Placement, values: Mapping[str, Value], lean: st
     Args:
         lean: the name under which `values` holds the angle of the place's lean.
     """
-    found = [values.get(f"{part.id}.{name}") for name in ("length", "width", "thick")]
-    measures = [value.inches for value in found if isinstance(value, Length)]
-    if len(measures) != 3:
+    sides = [values.get(f"{part.id}.{name}") for name in ("length", "width", "thick")]
+    lengths = [side for side in sides if isinstance(side, Length)]
+    if len(lengths) != 3:
         return None
     angle = values.get(lean) if place.lean is not None else None
     if place.lean is not None and not isinstance(angle, Angle):
         return None
+    if angle is None and _has_square_ends(part):
+        return _plain(lengths, place.axes)
+    measures = [length.inches for length in lengths]
     if isinstance(angle, Angle) and len(place.leans or ()) == 2:
         return _splayed(measures, place, angle)
     corners = _square_corners(part, place, values, measures)
     along = _axis(place.axes[0])
-    square = _has_square_ends(part)
     if isinstance(angle, Angle) and place.leans:
         turn = _Turn(cosine(angle), sine(angle), _side_axis(place.leans[0]), _sign(place.leans[0]))
         corners, along = tuple(turn.of(corner) for corner in corners), turn.of(along)
-        square = False
-    return Shape(_from_zero(corners), along, square)
+    return _cornered(corners, along)
+
+
+def _plain(lengths: Sequence[Length], axes: tuple[int, int, int]) -> Shape:
+    """Return the shape of a part that is its box."""
+    x, y, z = (lengths[axes.index(axis)] for axis in range(3))
+    return Shape((x, y, z), _AXES[axes[0]])
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +122,7 @@ def _splayed(measures: Sequence[Fraction], place: Placement, angle: Angle) -> Sh
         section.append(((sign_x * off_x - face_y * y) / face_x, y))
     corners = [(x + lean_x * z, y + lean_y * z, z) for z in (_NOTHING, height) for x, y in section]
     steep = 1 / root(1 + 2 * slope * slope)
-    return Shape(_from_zero(corners), (lean_x * steep, lean_y * steep, steep), is_box=False)
+    return _cornered(corners, (lean_x * steep, lean_y * steep, steep))
 
 
 def _square_corners(
@@ -176,18 +192,7 @@ def _sign(side: str) -> int:
 
 
 def _axis(axis: int) -> Direction:
-    return _direction(axis, _ONE, axis, _ONE)
-
-
-def _direction(axis: int, along: Fraction, other: int, across: Fraction) -> Direction:
-    made = [_NOTHING, _NOTHING, _NOTHING]
-    made[axis], made[other] = along, across
-    return made[0], made[1], made[2]
-
-
-def _from_zero(corners: Sequence[Spot]) -> tuple[Spot, ...]:
-    low = [min(corner[axis] for corner in corners) for axis in range(3)]
-    return tuple((x - low[0], y - low[1], z - low[2]) for x, y, z in corners)
+    return _AXES[axis]
 
 
 def _mean(spots: Sequence[Spot]) -> Spot:
