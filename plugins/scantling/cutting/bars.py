@@ -92,10 +92,10 @@ def bar_need(
         pool.append(mixture.column(0.0, len(caps) + number, tuple(column)))
 
     def find(shadow: list[float]) -> list[Column]:
-        steps.done += 250
+        steps.done += 10 * size
         targets = [mixture.target(j, prices[j]) + 1e-9 for j in bars.order]
         rooms = [bars.rooms[j] for j in bars.order]
-        found = best_patterns(bars.lengths, bars.most, shadow[:size], rooms, targets)
+        found = best_patterns(bars.lengths, bars.most, shadow[:size], rooms, targets, steps)
         return [mixture.column(prices[bars.order[at]], bars.order[at], tuple(counts)) for _, at, counts in found]
 
     shadow = mixture.solve(pool, find, 10)[:size]

@@ -32,7 +32,7 @@ class BoardCutter:
         self.lengths, self.steps = lengths, steps
         self.prices, self.most = lengths.prices, lengths.most
         self.large = sum(lengths.counts) > MANY_PIECES
-        self.relaxation = Relaxation(LengthPatterns(lengths, lengths.counts), steps)
+        self.relaxation = Relaxation(LengthPatterns(lengths, lengths.counts, steps), steps)
         self.needs: list[Need] = [self.relaxation.need(lengths.wanted), self.relaxation.of_prices()]
         self.possible: set[Amounts] = set()
 

@@ -19,8 +19,8 @@ FEW_PIECES = 24
 class LengthPatterns:
     """What boards can hold of the parts that are left."""
 
-    def __init__(self, lengths: Lengths, counts: Sequence[int]) -> None:
-        self.lengths = lengths
+    def __init__(self, lengths: Lengths, counts: Sequence[int], steps: Steps) -> None:
+        self.lengths, self.steps = lengths, steps
         self.rows = [number for number, count in enumerate(counts) if count]
         self.counts = tuple(counts[number] for number in self.rows)
         self.sizes = tuple(lengths.wanted[number] for number in self.rows)
@@ -30,7 +30,7 @@ class LengthPatterns:
         """Return the best pattern for each sort, where one is worth more than its target."""
         rooms = [self.lengths.rooms[j] for j in sorts]
         found: list[list[Held]] = [[] for _ in sorts]
-        for excess, place, counts in best_patterns(self.sizes, self.counts, worths, rooms, targets):
+        for excess, place, counts in best_patterns(self.sizes, self.counts, worths, rooms, targets, self.steps):
             found[place].append((excess + targets[place], counts, None))
         return found
 
@@ -52,7 +52,7 @@ class Plunge:
         counts, boards = list(self.lengths.counts), list(amounts)
         filled: list[Filled] = []
         while sum(counts) > FEW_PIECES:
-            relaxation = Relaxation(LengthPatterns(self.lengths, counts), self.steps)
+            relaxation = Relaxation(LengthPatterns(self.lengths, counts, self.steps), self.steps)
             relaxation.learn(parent)
             try:
                 if relaxation.of_list(boards, until=self.until) is not None:
@@ -78,7 +78,7 @@ class Plunge:
         counts, boards = list(lengths.counts), list(lengths.most)
         filled: list[Filled] = []
         while sum(counts) > FEW_PIECES:
-            relaxation = Relaxation(LengthPatterns(replace(lengths, most=tuple(boards)), counts), self.steps)
+            relaxation = Relaxation(LengthPatterns(replace(lengths, most=tuple(boards)), counts, self.steps), self.steps)
             relaxation.learn(parent)
             relaxation.of_prices()
             for sort, pattern in self._taken(relaxation, counts, boards):

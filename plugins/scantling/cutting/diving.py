@@ -48,7 +48,7 @@ class Diver:
         if boards == 1:
             return self._finish(counts, amounts, done, self.rounds)
         for sort, laid in self._candidates(relaxation, counts)[: self.width]:
-            board, left = self._lay(sort, laid, counts)
+            board, left = lay(self.family, sort, laid, counts, self.steps, self.chance)
             amounts[sort] -= 1
             found = self._deeper(left, amounts, [*done, board], None, relaxation)
             amounts[sort] += 1
@@ -83,35 +83,6 @@ class Diver:
         ranked.sort()
         return [(sort, relaxation.pool[sort, pattern]) for _, sort, pattern in ranked]
 
-    def _lay(self, sort: int, laid: tuple, counts: list[int]) -> tuple[list, list[int]]:
-        """Return a board with a pattern's pieces, as far as they are wanted, and the counts left."""
-        across, chain = laid
-        left = list(counts)
-        stock = self.family.sorts[sort]
-        long, wide = (stock.width, stock.length) if across else (stock.length, stock.width)
-        sections = []
-        for strips in laid_out(chain):
-            kept = []
-            for pieces in strips:
-                row = []
-                for kind, turned, along, side in pieces:
-                    if left[kind]:
-                        left[kind] -= 1
-                        row.append((kind, turned, along, side))
-                if row:
-                    kept.append([max(p[3] for p in row), sum(p[2] for p in row), tuple(row)])
-            if kept:
-                sections.append([max(s[1] for s in kept), wide - sum(s[0] for s in kept), kept])
-        board = [sort, across, long - sum(s[0] for s in sections), long, wide, sections]
-        builder = Rebuilder(self.family, [sort], self.steps, self.chance)
-        rest = [k for k, count in enumerate(left) for _ in range(count)]
-        rest.sort(key=lambda k: (-self.areas[k], k))
-        (board,), after = builder.recreate([board], rest)
-        left = [0] * len(counts)
-        for k in after:
-            left[k] += 1
-        return board, left
-
     def _finish(self, counts: list[int], amounts: list[int], done: list[list], rounds: int) -> list[Layout] | None:
         """Fill what boards are left, then mend all boards together."""
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
@@ -122,3 +93,39 @@ class Diver:
         whole = Rebuilder(self.family, [board[0] for board in done] + sorts, self.steps, self.chance)
         whole.boards, whole.left = [*done, *last.boards], last.left
         return whole.improve(self.rounds)
+
+
+def lay(
+    family: Family, sort: int, laid: tuple, counts: Sequence[int], steps: Steps, chance: Chance
+) -> tuple[list, list[int]]:
+    """Return a board with a pattern's pieces, as far as they are wanted, and the counts left.
+
+    What else fits beside them is added.
+    """
+    across, chain = laid
+    left = list(counts)
+    stock = family.sorts[sort]
+    long, wide = (stock.width, stock.length) if across else (stock.length, stock.width)
+    sections = []
+    for strips in laid_out(chain):
+        kept = []
+        for pieces in strips:
+            row = []
+            for kind, turned, along, side in pieces:
+                if left[kind]:
+                    left[kind] -= 1
+                    row.append((kind, turned, along, side))
+            if row:
+                kept.append([max(p[3] for p in row), sum(p[2] for p in row), tuple(row)])
+        if kept:
+            sections.append([max(s[1] for s in kept), wide - sum(s[0] for s in kept), kept])
+    board = [sort, across, long - sum(s[0] for s in sections), long, wide, sections]
+    areas = [kind.length * kind.width for kind in family.kinds]
+    builder = Rebuilder(family, [sort], steps, chance)
+    rest = [k for k, count in enumerate(left) for _ in range(count)]
+    rest.sort(key=lambda k: (-areas[k], k))
+    (board,), after = builder.recreate([board], rest)
+    left = [0] * len(counts)
+    for k in after:
+        left[k] += 1
+    return board, left

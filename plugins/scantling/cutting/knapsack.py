@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from scantling.cutting.steps import Steps
+
 Chain = tuple[int, int, "Chain"] | tuple[()]
 """How an entry came about: a kind, how many of it, and the entry before."""
 
@@ -53,7 +55,8 @@ def _at_rooms(entries: list[tuple[int, int]], rooms: Sequence[int]) -> list[int]
 
 
 def best_patterns(
-    lengths: Sequence[int], most: Sequence[int], worths: Sequence[float], rooms: Sequence[int], targets: Sequence[float]
+    lengths: Sequence[int], most: Sequence[int], worths: Sequence[float], rooms: Sequence[int], targets: Sequence[float],
+    steps: Steps,
 ) -> list[tuple[float, int, list[int]]]:
     """Return the best pattern for each room in which something is worth more than its target.
 
@@ -76,6 +79,7 @@ def best_patterns(
             merged += [(at + used, value - gain, (kind, copies, chain)) for at, value, chain in entries if at <= top]
         density = worths[order[place + 1]] / lengths[order[place + 1]] if place + 1 < len(order) else 0.0
         least = min(target - density * room for room, target in zip(rooms, targets, strict=True))
+        steps.done += len(merged) // 3
         merged.sort()
         entries, best = [], 1.0
         for entry in merged:

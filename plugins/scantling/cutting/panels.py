@@ -8,12 +8,14 @@ from scantling.cutting.bars import bar_need, bars_of
 from scantling.cutting.diving import Diver
 from scantling.cutting.family import Family
 from scantling.cutting.holding import PanelPatterns
+from scantling.cutting.greedy import greedy
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need
 from scantling.cutting.rebuild import Rebuilder
 from scantling.cutting.relaxation import Relaxation, Unfinished
-from scantling.cutting.search import Amounts, Verdict
+from scantling.cutting.search import Amounts, Search, Verdict
 from scantling.cutting.steps import Chance, Steps
+from scantling.cutting.whole_boards import Taker
 
 
 MANY_PIECES = 60
@@ -50,9 +52,30 @@ class PanelCutter:
         return sum([layout.sort.price for layout in layouts])
 
     def first(self) -> list[Layout] | None:
-        from scantling.cutting.shopping import greedy
+        """Take whole boards from what fractions would do, and search what is left; or fill board after board."""
+        best = greedy(self.family, self.steps)
+        if not self.large or self.relaxation is None:
+            return best
+        self.needs.append(self.relaxation.of_prices(until=self.steps.most // 4))
+        taker = Taker(self.family, self.steps, self.steps.most // 2)
+        left = taker.take(self.relaxation)
+        layouts = Rebuilder(self.family, [], self.steps, Chance()).layouts_of(taker.boards)
+        if any(kind.count for kind in left.kinds):
+            rest = self._rest(left)
+            if rest is None:
+                return best
+            layouts += rest
+        if best is None or (self.cost(layouts), len(layouts)) < (self.cost(best), len(best)):
+            best = layouts
+        return best
 
-        return greedy(self.family, Steps(1 << 60))
+    def _rest(self, left: Family) -> list[Layout] | None:
+        """Search what is left, where that is little."""
+        part = Steps(max(20_000, self.steps.left // 2))
+        cutter = PanelCutter(left, part)
+        found = greedy(left, part) if cutter.large else Search(cutter, part).run()[0]
+        self.steps.done += part.done
+        return found
 
     def sharpen(self) -> bool:
         if self.relaxation is None:

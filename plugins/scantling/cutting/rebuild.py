@@ -63,13 +63,16 @@ class Rebuilder:
         return self.layouts() if not self.left else None
 
     def layouts(self) -> list[Layout]:
+        return self.layouts_of(self.boards)
+
+    def layouts_of(self, boards: Sequence[list]) -> list[Layout]:
         return [
             Layout(
                 self.family.sorts[number], across,
                 tuple(Section(length, tuple(Strip(width, tuple(pieces)) for width, _, pieces in strips))
                       for length, _, strips in sections),
             )
-            for number, across, _, _, _, sections in self.boards
+            for number, across, _, _, _, sections in boards
         ]  # fmt: skip
 
     def ruin(self) -> tuple[list[list], list[int]]:

@@ -71,14 +71,17 @@ class Relaxation:
         holds = tuple(int(found[0][0]) if found else 0 for found in held)
         return Need(tuple(worths), holds, sum(w * n for w, n in zip(worths, patterns.counts)))
 
-    def of_prices(self, rounds: int = 300) -> Need:
-        """Return the need that the least cost of fractions of boards proves."""
+    def of_prices(self, rounds: int = 300, until: int = 1 << 62) -> Need:
+        """Return the need that the least cost of fractions of boards proves, as far as the steps reach."""
         patterns = self.patterns
-        self.until = 1 << 62
+        self.until = until
         limits = [most if limited else None for most, limited in zip(patterns.most, patterns.limited)]
         top = float(2 * max(patterns.prices) + 1)
         mixture = Mixture(patterns.counts, limits, [top] * len(patterns.counts))
-        shadow = self._solve(mixture, [float(price) for price in patterns.prices], range(len(limits)), rounds)
+        try:
+            shadow = self._solve(mixture, [float(price) for price in patterns.prices], range(len(limits)), rounds)
+        except Unfinished:
+            shadow = mixture.shadow[: len(patterns.counts)]
         self.bases = self._basis(mixture)
         return self.need(whole(shadow))
 
