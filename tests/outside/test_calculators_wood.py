@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+import warnings
+
 import numpy as np
 import pint
 import pytest
 
 from tests.outside.sources import checked
 from tests.support.calculating import ask, exact, number
+
+with warnings.catch_warnings():
+    warnings.simplefilter("ignore")
+    from Pynite import FEModel3D
 
 HANDBOOK = "FPL-GTR-190, Wood Handbook (2010)"
 NUMPY = f"numpy {np.__version__.split('.')[0]}"
@@ -45,6 +51,52 @@ def test_sag_as_three_solvers_have_it(ends, stiff, depth, thick, span, spread, l
     found = number("shelf-sag", "sag", load=f"{load} lb", load_as="together", **asked)
 
     assert found == pytest.approx(sag, abs=5e-7)
+
+
+def framed(span: float, bending: float, load: float, *, even: bool, clamped: bool) -> float:
+    """Return the deflection in the middle of a beam as the finite-element library has it."""
+    model = FEModel3D()
+    for name, x in (("left", 0), ("middle", span / 2), ("right", span)):
+        model.add_node(name, x, 0, 0)
+    model.def_support("left", True, True, True, True, clamped, clamped)
+    model.def_support("right", False, True, True, False, clamped, clamped)
+    model.add_material("wood", bending, bending, 0.3, 0)
+    model.add_section("board", 1, 1, 1, 1)
+    model.add_member("first", "left", "middle", "wood", "board")
+    model.add_member("second", "middle", "right", "wood", "board")
+    for member in ("first", "second"):
+        if even:
+            model.add_member_dist_load(member, "FY", -load / span, -load / span)
+    if not even:
+        model.add_node_load("middle", "FY", -load)
+    model.analyze_linear()
+    return -model.nodes["middle"].DY["Combo 1"]
+
+
+@checked(
+    quantity="calc-shelf-sag",
+    document="PyNiteFEA, a general library of finite elements",
+    place="2.0 or newer, members with even and middle loads on resting and fixed ends",
+    kind="library",
+)
+@pytest.mark.parametrize(
+    ("ends", "spread"),
+    [("resting", "evenly"), ("fixed", "evenly"), ("resting", "in the middle"), ("fixed", "in the middle")],
+)
+@pytest.mark.parametrize(
+    ("span", "depth", "thick", "load"), [(36, 11.25, 0.75, 75), (48, 3.5, 1.5, 150), (29.5, 12, 0.625, 40)]
+)
+def test_sag_by_finite_elements(span, depth, thick, load, ends, spread):
+    """The library bends the same board just as far."""
+    bending = 1.24e6 * depth * thick**3 / 12
+    wanted = framed(span, bending, load, even=spread == "evenly", clamped=ends == "fixed")
+
+    asked = {"span": str(span), "depth": str(depth), "thickness": str(thick), "load": f"{load} lb"}
+    found = number(
+        "shelf-sag", "sag", stiffness="1.24", load_as="together", ends=ends, spread=spread, **asked
+    )
+
+    assert found == pytest.approx(wanted, rel=1e-6)
 
 
 @checked(
