@@ -93,7 +93,7 @@ def show(value: Value, display: Display) -> str:
         if tenths.denominator == 1:
             text = write_decimal(value.mm, 1).replace(",", "")
             return f"{text.removesuffix('.0')} mm"
-    return write_choice(value)
+    return write_choice(value).replace(",", "")
 
 
 def positions(size: Size) -> list[Value]:

@@ -29,7 +29,8 @@ class _Shown:
     """A plan at a size, with what a careful reader should know."""
 
     report: Report
-    warnings: tuple[Fault, ...]
+    found: tuple[Fault, ...]
+    """What the checks find, silenced findings left out."""
 
 
 PICTURES = ("picture", "diagrams", "details", "views", "steps")
@@ -52,22 +53,22 @@ def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
     told_of = [*reader.warnings, *read.faults]
     choice = _with_start(start, read.choice())
     try:
-        shown = _show(opened, here, reader, choice)
+        report, doubtful = _passing(opened, here, reader, choice)
     except Faulty as faulty:
         if not question.get("forgiving"):
             raise
         told_of += faulty.faults
         choice = start
-        shown = _show(opened, here, reader, choice)
+        report, doubtful = _passing(opened, here, reader, choice)
     look = Look(reader.display, here.words, up=_up(question), inline=data_address)
     names = {"words": WORDS, "pictures": PICTURES}.get(str(question.get("part")), FRAGMENTS)
     return {
         "ok": True,
         **_chosen(here.plan, choice, start, reader.display),
-        "fragments": _marked(opened, here, shown.report, look, names),
-        "files": _files(shown.report, reader.display) if question.get("files") else {},
-        "say": _say(opened, here, reader, shown.report, choice),
-        "warnings": told((*told_of, *_new(opened, here, shown)), str(question.get("touched", ""))),
+        "fragments": _marked(opened, here, report, look, names),
+        "files": _files(report, reader.display) if question.get("files") else {},
+        "say": _say(opened, here, reader, report, choice),
+        "warnings": told((*told_of, *doubtful), str(question.get("touched", ""))),
     }
 
 
@@ -124,10 +125,7 @@ def _shown(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice, whole
     memo = opened.once(("checks", here.plan.slug, reader.key), dict)
     subject = Subject(here.plan, reader.shop, whole, fitted, memo=memo)
     found = [_for_reader(fault) for check in _ASKED for fault in check.faults(subject)]
-    worst = [fault for fault in found if fault.severity is Severity.FAULT]
-    if worst:
-        raise Faulty(worst)
-    return _Shown(report, tuple(fault for fault in found if fault.severity is Severity.WARNING))
+    return _Shown(report, tuple(fault for fault in found if fault.severity is not Severity.HINT))
 
 
 def _for_reader(fault: Fault) -> Fault:
@@ -135,11 +133,20 @@ def _for_reader(fault: Fault) -> Fault:
     return replace(fault, help="choose another size or option")
 
 
-def _new(opened: Opened, here: OpenPlan, shown: _Shown) -> list[Fault]:
-    """Return what is doubtful at this size and was not at the author's."""
+def _passing(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice) -> tuple[Report, list[Fault]]:
+    """Return the report on a plan, and what is doubtful at this size and was not at the author's.
+
+    Raises:
+        Faulty: where it does not work, or where a check finds a fault that was not there either.
+    """
+    shown = _show(opened, here, reader, choice)
     drawn = _show(opened, here, opened.reader(None), USUAL)
-    known = {(fault.code, fault.place) for fault in drawn.warnings}
-    return [fault for fault in shown.warnings if (fault.code, fault.place) not in known]
+    known = {(fault.code, fault.place) for fault in drawn.found}
+    new = [fault for fault in shown.found if (fault.code, fault.place) not in known]
+    worst = [fault for fault in new if fault.severity is Severity.FAULT]
+    if worst:
+        raise Faulty(worst)
+    return shown.report, new
 
 
 def _chosen(plan: Plan, choice: Choice, start: Choice, display: Display) -> Answer:
@@ -167,7 +174,7 @@ class _Undrawn(Drawings):
 
     head = None
     views = cuts = details = ()
-    steps: Mapping[int, Drawing] = {}  # noqa: RUF012 - it stays empty
+    steps: Mapping[int, Drawing] = {}
 
 
 def _drawn(opened: Opened, here: OpenPlan, look: Look) -> tuple[Report, dict[str, str]]:

@@ -90,6 +90,6 @@ def _is_words(token: str) -> bool:
 def _mark(words: str, was: str) -> str:
     inner = words.strip()
     start = words.index(inner)
-    title = f' title="as drawn: {was.strip().replace(chr(34), "&quot;")}"' if was and len(was) < 60 else ""
+    title = f' title="as drawn: {was.strip().replace(chr(34), "&quot;")}"' if was and len(was) < 120 else ""
     mark = tag("mark", inner, class_="sc-changed").replace("<mark", f"<mark{title}", 1)
     return words[:start] + mark + words[start + len(inner) :]

@@ -96,7 +96,9 @@ def _trip(shop: Shop, plans: Mapping[str, str], choices: Choices) -> str:
     panel = my_shop(shop.stocks.values(), shop.wares.values(), shop=shop, display=choices.display)
     section = tag(
         "section",
-        head + empty + items + row + tag("p", clear, class_="sc-live__buttons") + status + panel,
+        "".join(
+            (head, empty, items, row, tag("p", clear, class_="sc-live__buttons"), status, *_parts(), panel)
+        ),
         class_="sc-live",
         hidden=True,
         aria_labelledby="on-the-list",
@@ -108,7 +110,7 @@ def _trip(shop: Shop, plans: Mapping[str, str], choices: Choices) -> str:
         data_search_exclude="true",
     )
     without = tag("noscript", tag("p", "The shopping trip needs JavaScript.", class_="sc-live__without"))
-    return f"# Shopping trip\n\n{_INTRO}\n\n{section}{without}{from_file()}\n\n{''.join(_parts())}\n"
+    return f"# Shopping trip\n\n{_INTRO}\n\n{section}{without}{from_file()}\n"
 
 
 def _row() -> str:
@@ -132,4 +134,4 @@ _PARTS = (
 def _parts() -> Iterable[str]:
     for name, title in _PARTS:
         inner = tag("h2", title) + tag("div", "", data_fragment=name)
-        yield tag("section", inner, hidden=True, data_trip_part=True, data_search_exclude="true")
+        yield tag("div", inner, class_="sc-trip__part", hidden=True, data_trip_part=True)

@@ -17,7 +17,10 @@ const place = (root, control) => {
 
 export const show = (root, faults, { doubtful = false } = {}) => {
   for (const { control, message, help } of faults) {
-    const words = place(root, control);
+    const own = place(root, control);
+    // a doubt about a setting whose panel is shut is told where it is seen
+    const isShut = doubtful && own?.closest("details:not([open])");
+    const words = isShut ? place(root, "") : own;
     if (!words) continue;
     const line = document.createElement("span");
     line.textContent = help ? `${message} ${help}` : message;

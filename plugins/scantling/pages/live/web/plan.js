@@ -66,6 +66,7 @@ export const start = (root) => {
     fill(answer);
     replace(answer.fragments);
     headline(answer.label);
+    mark(answer.address === "");
     if (address !== "keep") remember(answer.address, address);
     faults.show(root, answer.warnings, { doubtful: true });
     say.textContent = answer.say;
@@ -116,6 +117,13 @@ export const start = (root) => {
   const headline = (label) => {
     const head = document.querySelector("h1");
     if (head) head.textContent = label ? `${title}, ${label}` : title;
+  };
+
+  // which of the offered sizes this is, if any
+  const current = document.querySelector(".sc-sizes [aria-current]");
+  const mark = (isOffered) => {
+    if (isOffered) current?.setAttribute("aria-current", "page");
+    else current?.removeAttribute("aria-current");
   };
 
   const remember = (query, how) => {

@@ -24,7 +24,19 @@
     } catch { /* a reader who forbids storage still ticks */ }
   });
 
-  const ready = () => { mend(); recall(); };
+  // a table that is wider than the screen scrolls by key as well
+  const reach = () => {
+    for (const box of document.querySelectorAll(".md-typeset__scrollwrap, pre > code")) {
+      if (box.scrollWidth > box.clientWidth) box.tabIndex = 0;
+      else box.removeAttribute("tabindex");
+    }
+  };
+  addEventListener("resize", reach);
+
+  // a list that was worked out anew gets its ticks back
+  document.addEventListener("scantling-changed", recall);
+
+  const ready = () => { mend(); recall(); setTimeout(reach, 50); };
   if (typeof document$ !== "undefined") document$.subscribe(ready);
   else if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", ready);
   else ready();
