@@ -206,7 +206,7 @@ def test_a_drawer_needs_a_free_way_out():
     ],
 )
 def test_a_door_needs_room_to_swing(side, at, meets):
-    """A post in front of a door is met by one that is hinged at its side, and not by one hinged at the other."""
+    """A post before a door is met by one hinged at its side, and not by one hinged at the other."""
     door = {"length": "20 in", "place": {"runs": "up", "left": "20 in", "swings": side}}
     post = {"length": "20 in", "width": "1/2 in", "place": {"runs": "up", "left": at, "back": "-2 1/2 in"}}
     found = find_blocked(make_bodies(fit({"door": door, "post": post})))

@@ -5,6 +5,7 @@ from scantling.drawing.board_picture import BoardPicture, CutPicture, OffcutPict
 from scantling.drawing.body import Body, is_drawable, make_bodies
 from scantling.drawing.corner_view import corner_view, exploded_view
 from scantling.drawing.cut_diagram import cut_diagram, told
+from scantling.drawing.cut_order import cut_order
 from scantling.drawing.detail import detail_drawing, work_words
 from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.elevation import FACES, elevation
@@ -78,6 +79,7 @@ __all__ = [
     "check_fit",
     "corner_view",
     "cut_diagram",
+    "cut_order",
     "dark_style",
     "detail_drawing",
     "details",
