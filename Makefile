@@ -13,12 +13,15 @@ help: ## show what there is to make
 	@grep -E '^[a-z-]+:.*## ' $(MAKEFILE_LIST) | sed -E 's/^([a-z-]+):.*## /  make \1\t/' | expand -t 18
 
 site: venv ## build the catalog into site/
+	@$(PY) -m tools.live site
 	@$(PY) -m tools.site
 
 serve: venv ## live preview at http://127.0.0.1:8000/ (ARGS="-a localhost:9000" goes to mkdocs serve)
+	@$(PY) -m tools.live site
 	@$(PY) -m mkdocs serve $(ARGS)
 
 test: venv-dev chromium ## lint, types and every test (ARGS="-k name" goes to pytest)
+	@$(PY) -m tools.live test
 	@$(PY) -m tools.gate test $(ARGS)
 
 check: venv-dev ## lint and types, and the five longest functions

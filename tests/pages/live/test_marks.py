@@ -9,7 +9,10 @@ from hypothesis import strategies as st
 
 from scantling.pages.live.marks import mark_changes
 
-DRAWN = '<table><tr data-part="leg"><td>4</td><td>17 in</td></tr><tr data-part="top"><td>1</td><td>48 in</td></tr></table>'
+DRAWN = (
+    '<table><tr data-part="leg"><td>4</td><td>17 in</td></tr>'
+    '<tr data-part="top"><td>1</td><td>48 in</td></tr></table>'
+)
 
 
 def test_only_what_changed_is_marked():

@@ -98,10 +98,11 @@ def show(value: Value, display: Display) -> str:
 
 def positions(size: Size) -> list[Value]:
     """Return the places of a size's slider: its steps from least to most, and what the author names."""
-    count = int((size.most - size.least) / size.step)  # type: ignore[operator]
+    count = size.count_steps()
     stride = max(1, -(-count // MOST_POSITIONS))
-    steps = [size.least + size.step * index for index in range(0, count + 1, stride)]  # type: ignore[operator]
-    return sorted({*steps, size.most, size.usual, *size.offered})  # type: ignore[type-var]
+    steps = [size.at(index) for index in range(0, count + 1, stride)]
+    places = dict.fromkeys([*steps, size.most, size.usual, *size.offered])
+    return sorted(places, key=lambda place: size.steps_from(place, size.least))
 
 
 def position_of(value: Value, places: list[Value]) -> int:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator
 
-from scantling.measure import Display
+from scantling.measure import Display, Money, write_money
 from scantling.pages.html import escape, tag
 from scantling.pages.live.choice import position_of, positions, show, whole_choice
 from scantling.pages.live.my_shop import FRACTIONS
@@ -16,8 +16,8 @@ from scantling.shop import Sale, Shop, Stock, Ware
 
 WITHOUT_SCRIPT = "Other sizes than those above are worked out in your browser, which needs JavaScript."
 FROM_FILE = (
-    "This page was opened as a file, and browsers do not let a file work out other sizes. The sizes above are all "
-    "here; for any other, open the site from a web server."
+    "This page was opened as a file, and browsers do not let a file work out other sizes. "
+    "The sizes above are all here; for any other, open the site from a web server."
 )
 
 
@@ -241,19 +241,19 @@ def _sale(sale: Sale, shop: Shop) -> str:
     name = tag("label", box + tag("span", escape(sale.label)))
     words = f"my price of {sale.id.replace(' | ', ', ')}"
     return tag(
-        "tr", tag("th", name, scope="row") + _price(sale.id, words, sale.price and sale.price.cents, shop)
+        "tr", tag("th", name, scope="row") + _price(sale.id, words, sale.price, shop)
     )
 
 
 def _ware(ware: Ware, shop: Shop) -> str:
     sold = f", {escape(ware.sold)}" if ware.sold != "each" else ""
-    cell = _price(ware.key, f"my price of {ware.key}", ware.price and ware.price.cents, shop)
+    cell = _price(ware.key, f"my price of {ware.key}", ware.price, shop)
     return tag("tr", tag("th", escape(ware.key) + sold, scope="row") + cell)
 
 
-def _price(key: str, words: str, cents: int | None, shop: Shop) -> str:
+def _price(key: str, words: str, price: Money | None, shop: Shop) -> str:
     field = "mine-price-" + "".join(letter if letter.isalnum() else "-" for letter in key)
-    usual = "" if cents is None else f"{cents // 100}.{cents % 100:02d}"
+    usual = "" if price is None else write_money(price, "").replace(",", "")
     box = tag(
         "input",
         type="text",

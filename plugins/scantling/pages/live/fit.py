@@ -107,7 +107,7 @@ _ASKED = tuple(
     for check in CHECKS
     if check.every_size and check.group not in {"Words", "Safety"} and check.name != "tools-needed"
 )
-"""Checks that can answer otherwise at another size, and concern the furniture, not what its author wrote of it."""
+"""Checks that can answer otherwise at another size, and are of the furniture, not of what is written of it."""
 
 
 def _show(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice) -> _Shown:
@@ -122,7 +122,7 @@ def _shown(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice, whole
         report = make_report(fitted, reader.shop)
     except Faulty as faulty:
         raise Faulty(_for_reader(fault) for fault in faulty.faults) from faulty
-    memo = opened.once(("checks", here.plan.slug, reader.key), dict)
+    memo: dict[str, object] = opened.once(("checks", here.plan.slug, reader.key), dict)
     subject = Subject(here.plan, reader.shop, whole, fitted, memo=memo)
     found = [_for_reader(fault) for check in _ASKED for fault in check.faults(subject)]
     return _Shown(report, tuple(fault for fault in found if fault.severity is not Severity.HINT))

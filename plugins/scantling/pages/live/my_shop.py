@@ -37,8 +37,7 @@ def read_settings(data: object, usual: Display) -> Settings:
     """
     if not isinstance(data, dict):
         message = "the settings kept on this device cannot be read and are left out"
-        warnings = () if data is None else (_warning(message, ()),)
-        return Settings(usual, MyShop(), warnings)
+        return Settings(usual, MyShop(), () if data is None else (_warning(message, ()),))
     display = _display(data, usual)
     kept: dict[str, Any] = {}
     warnings = tuple(_keep(data, display, kept))

@@ -1,4 +1,4 @@
-"""What a page has handed over, kept between questions: the author's shop, plans, and what was made of them."""
+"""What a page has handed over, kept between questions: shop, plans, and what was made of them."""
 
 from __future__ import annotations
 

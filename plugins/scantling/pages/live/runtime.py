@@ -26,7 +26,13 @@ SHA512 = (
 )
 """Of the package as npm delivers it: pyodide-314.0.7.tgz."""
 LOCK = {
-    "info": {"abi_version": "2026_0", "arch": "wasm32", "platform": "emscripten_5_0_3", "python": "3.14.2"},
+    "info": {
+        "abi_version": "2026_0",
+        "arch": "wasm32",
+        "platform": "emscripten_5_0_3",
+        "python": "3.14.2",
+        "version": PYODIDE,
+    },
     "packages": {},
 }
 """No further package is ever loaded; this stands in for a list of them all."""
@@ -52,6 +58,7 @@ ROOMS = [
 ]
 HOW = "install Node.js, or: pip install 'scantling[live]'"
 _PATIENCE = 300
+_KEPT = 6
 
 
 class NoRuntime(Exception):
@@ -102,11 +109,18 @@ def get_runtime(cache: Path | None = None) -> Runtime:
         node.run([HERE / "pack.mjs", core, PLUGINS, out])
         for name in CORE:
             shutil.copyfile(core / name, out / name)
-        lock = LOCK | {"info": LOCK["info"] | {"version": PYODIDE}}  # type: ignore[operator]
-        (out / "lock.json").write_text(json.dumps(lock), "utf-8")
+        (out / "lock.json").write_text(json.dumps(LOCK), "utf-8")
         shutil.copyfile(HERE / "NOTICE.txt", out / "NOTICE.txt")
         _put(out, cache / f"runtime-{digest}")
+    _drop_old(cache)
     return Runtime(cache / f"runtime-{digest}", digest)
+
+
+def _drop_old(cache: Path) -> None:
+    """Keep the latest few: each change of the engine makes another."""
+    made = sorted(cache.glob("runtime-*"), key=lambda folder: folder.stat().st_mtime, reverse=True)
+    for folder in made[_KEPT:]:
+        shutil.rmtree(folder, ignore_errors=True)
 
 
 def ready_engine(tell: Callable[[str], None]) -> str:

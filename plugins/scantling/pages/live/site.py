@@ -75,8 +75,9 @@ _META = {
     "search": {"exclude": True},
 }
 _INTRO = (
-    "Put plans on the list from their own pages, each at its size. They are bought and cut as one here: boxes of "
-    "screws are shared, and what falls off one board serves another plan. The list stays on this device."
+    "Put plans on the list from their own pages, each at its size. They are bought and cut as one here: "
+    "boxes of screws are shared, and what falls off one board serves another plan. "
+    "The list stays on this device."
 )
 
 

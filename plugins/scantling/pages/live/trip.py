@@ -120,7 +120,10 @@ def _lettered(one: _Wanted, number: int, wanted: list[_Wanted]) -> FittedPlan:
 
 
 def _cheapest(wanted: list[_Wanted], lots: list[Lot], reader: Reader) -> CuttingPlan:
-    """Return the joint cutting plan, or the plans' own side by side where a hard problem makes those cheaper."""
+    """Return the joint cutting plan, or the plans' own side by side where those are cheaper.
+
+    That can only be where the joint problem is too large to be solved to the end.
+    """
     joint = cut_together(lots, reader.shop)
     apart = sum((one.report.cutting.cost * one.copies for one in wanted), Money(0))
     owns = any(sale.owned for stock in reader.shop.stocks.values() for sale in stock.sales)

