@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.support.catalogs import BENCH, hostile_plan, write_catalog, write_site
+from tests.support.catalogs import BENCH, build_small_site, hostile_plan, write_catalog, write_site
 
 
 def mkdocs(site: Path, *arguments: str, **environment: str) -> subprocess.CompletedProcess:
@@ -30,12 +30,7 @@ def build(site: Path, *arguments: str, **environment: str) -> subprocess.Complet
 @pytest.fixture(scope="session")
 def built(once) -> Path:
     """Return a small site, built strictly."""
-
-    def make(folder: Path) -> None:
-        done = build(write_site(folder, stool=BENCH, evil=hostile_plan()))
-        assert done.returncode == 0, done.stderr
-
-    return once("small-site", make) / "site"
+    return once("small-site", build_small_site) / "site"
 
 
 def digests(folder: Path) -> dict[str, str]:
@@ -212,9 +207,7 @@ def test_the_author_has_the_last_word(tmp_path):
 
 def test_switched_off_it_does_nothing(tmp_path):
     """With `enabled: false` a site builds as if the plugin were not there."""
-    site = write_site(tmp_path, stool=BENCH)
-    settings = (site / "mkdocs.yml").read_text().replace("scantling]", "{scantling: {enabled: false}}]")
-    (site / "mkdocs.yml").write_text(settings, "utf-8")
+    site = write_site(tmp_path, stool=BENCH, options="enabled: false")
     (site / "docs" / "index.md").write_text("# Home\n", "utf-8")
 
     assert build(site).returncode == 0
@@ -231,9 +224,7 @@ def test_switched_off_it_does_nothing(tmp_path):
 )
 def test_a_mistyped_option_is_told(tmp_path, setting, told):
     """An option that does not exist, or a value that it cannot have, stops a strict build with its name."""
-    site = write_site(tmp_path, stool=BENCH)
-    settings = (site / "mkdocs.yml").read_text().replace("scantling]", f"{{scantling: {{{setting}}}}}]")
-    (site / "mkdocs.yml").write_text(settings, "utf-8")
+    site = write_site(tmp_path, stool=BENCH, options=setting)
     done = build(site)
 
     assert done.returncode != 0

@@ -34,7 +34,7 @@ def test_a_folder_builds_to_the_same_articles(tmp_path):
     """`scantling pages` and the plugin give a reader the same, page for page, file for file."""
     site = write_site(tmp_path / "site", stool=BENCH, evil=hostile_plan())
     run(site, "mkdocs", "build", "--strict")
-    run(site, "scantling", "pages", "out")
+    run(site, "scantling", "pages", "out", "--no-paper")
     run(site / "out", "mkdocs", "build", "--strict")
     ours, plain = site / "site", site / "out" / "site"
     files = [path.relative_to(ours) for path in sorted(ours.rglob("*")) if path.is_file()]
@@ -52,7 +52,7 @@ def test_a_folder_builds_to_the_same_articles(tmp_path):
 def test_every_page_has_front_matter_that_any_host_reads(tmp_path):
     """Title and description are there, on one line each, whatever the plan says."""
     site = write_site(tmp_path, stool=BENCH, evil=hostile_plan())
-    run(site, "scantling", "pages", "out")
+    run(site, "scantling", "pages", "out", "--no-paper")
     pages = sorted((site / "out" / "docs" / "plans").rglob("index.md"))
 
     assert len(pages) == 6
@@ -66,9 +66,9 @@ def test_every_page_has_front_matter_that_any_host_reads(tmp_path):
 def test_writing_twice_is_the_same(tmp_path):
     """A second run into the same folder changes no byte and leaves other files alone."""
     site = write_site(tmp_path, stool=BENCH)
-    run(site, "scantling", "pages", "out")
+    run(site, "scantling", "pages", "out", "--no-paper")
     (site / "out" / "docs" / "index.md").write_text("# Mine\n", "utf-8")
     before = {path: path.read_bytes() for path in sorted((site / "out").rglob("*")) if path.is_file()}
-    run(site, "scantling", "pages", "out")
+    run(site, "scantling", "pages", "out", "--no-paper")
 
     assert before == {path: path.read_bytes() for path in sorted((site / "out").rglob("*")) if path.is_file()}

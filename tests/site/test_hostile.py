@@ -2,14 +2,9 @@
 
 from __future__ import annotations
 
-import os
-import subprocess
-import sys
-from pathlib import Path
-
 import pytest
 
-from tests.support.catalogs import BENCH, hostile_plan, write_site
+from tests.support.catalogs import build_small_site
 
 pytestmark = pytest.mark.browser
 
@@ -17,15 +12,7 @@ pytestmark = pytest.mark.browser
 @pytest.fixture(scope="session")
 def hostile(once, serve_folder):
     """Return a served site with a hostile plan beside a good one."""
-
-    def make(folder: Path) -> None:
-        site = write_site(folder, stool=BENCH, evil=hostile_plan())
-        told = {**os.environ, "NO_MKDOCS_2_WARNING": "1"}
-        command = [sys.executable, "-m", "mkdocs", "build", "--strict"]
-        done = subprocess.run(command, cwd=site, env=told, capture_output=True, text=True, check=False)
-        assert done.returncode == 0, done.stderr
-
-    return serve_folder(once("hostile-site", make) / "site")
+    return serve_folder(once("small-site", build_small_site) / "site")
 
 
 @pytest.mark.parametrize(

@@ -27,22 +27,25 @@ def text_of(locator) -> str:
     return " ".join(locator.inner_text().replace("\u00a0", " ").split())
 
 
+READ_LISTS = """() => {
+  const words = (cell) => cell.innerText.replace(/\\s+/g, " ").trim();
+  const rows = (list) => [...document.querySelectorAll(list)];
+  return [
+    rows(".sc-materials tbody tr:not(.sc-shelf)").map((row) => [
+      words(row.querySelector("label")), words(row.querySelectorAll(".sc-money")[1]),
+    ]),
+    rows(".sc-cuts tbody tr").map((row) => [
+      words(row.querySelector(".sc-mark")), row.dataset.part, words(row.querySelector(".sc-count")),
+      ...[...row.querySelectorAll(".sc-size")].map(words),
+    ]),
+  ];
+}"""
+
+
 def read_lists(page) -> tuple[list[tuple], list[tuple]]:
     """Return the materials list and the cut list as a reader sees them."""
-    materials = [
-        (text_of(row.locator("label")), text_of(row.locator(".sc-money").nth(1)))
-        for row in page.locator(".sc-materials tbody tr:not(.sc-shelf)").all()
-    ]
-    cuts = [
-        (
-            text_of(row.locator(".sc-mark")),
-            row.get_attribute("data-part"),
-            text_of(row.locator(".sc-count")),
-            *(text_of(cell) for cell in row.locator(".sc-size").all()),
-        )
-        for row in page.locator(".sc-cuts tbody tr").all()
-    ]
-    return materials, cuts
+    materials, cuts = page.evaluate(READ_LISTS)
+    return [tuple(row) for row in materials], [tuple(row) for row in cuts]
 
 
 def lists_of(data: dict) -> tuple[list[tuple], list[tuple]]:

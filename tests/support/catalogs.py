@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from pathlib import Path
 
 SHOP = """\
@@ -97,15 +100,28 @@ def write_catalog(folder: Path, **plans: str) -> Path:
     return home
 
 
-def write_site(folder: Path, *, settings: str = "", **plans: str) -> Path:
+LEAN = "paper: false, live: false"
+"""Options of the plugin with which a site is built quickly: no PDFs, no engine for the browser."""
+
+
+def write_site(folder: Path, *, settings: str = "", options: str = LEAN, **plans: str) -> Path:
     """Write a whole small site below `folder` and return it."""
     write_catalog(folder, **plans)
     (folder / "docs").mkdir()
     (folder / "docs" / "index.md").write_text("# Home\n\n[Plans](plans/index.md)\n", "utf-8")
     written = "site_name: Test yard\nsite_url: https://yard.example.org/\ntheme: {name: material}\n"
-    written += "plugins: [search, scantling]\n" + settings
+    written += f"plugins: [search, {{scantling: {{{options}}}}}]\n{settings}"
     (folder / "mkdocs.yml").write_text(written, "utf-8")
     return folder
+
+
+def build_small_site(folder: Path) -> None:
+    """Write a site with a good and a hostile plan below `folder`, and build it strictly."""
+    site = write_site(folder, stool=BENCH, evil=hostile_plan())
+    told = {**os.environ, "NO_MKDOCS_2_WARNING": "1"}
+    command = [sys.executable, "-m", "mkdocs", "build", "--strict"]
+    done = subprocess.run(command, cwd=site, env=told, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
 
 
 def hostile_plan() -> str:

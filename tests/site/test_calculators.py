@@ -1,0 +1,124 @@
+"""The calculators in a real browser: live answers, addresses, faults, and the page without scripts."""
+
+from __future__ import annotations
+
+import html
+import re
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+
+from scantling.calculators import SLUGS, run
+from scantling.measure import Display
+from scantling.pages.calculator_fragment import answer_html
+
+pytestmark = pytest.mark.browser
+
+ANSWER = '[data-fragment="answer"]'
+ASK = """async (slugs) => {
+  const engine = await import(document.querySelector('script[src*="live.js"]').src.replace("live.js", "engine.js"));
+  const root = document.querySelector("[data-live]");
+  const shop = new URL(root.dataset.shop, location.href).href;
+  const site = { engine: root.dataset.engine, shop, display: JSON.parse(root.dataset.display), plans: {} };
+  const found = {};
+  for (const calculator of slugs) {
+    const ask = () => engine.ask({ ask: "calculate", calculator, chosen: {} }, site);
+    const answer = await ask();
+    let best = Infinity;
+    for (let i = 0; i < 7; i++) {
+      const begin = performance.now();
+      await ask();
+      best = Math.min(best, performance.now() - begin);
+    }
+    found[calculator] = [best, answer.fragments.answer];
+  }
+  return found;
+}"""
+
+
+def words(fragment):
+    """Return what a person reads of a piece of HTML."""
+    return " ".join(html.unescape(re.sub(r"<[^>]*>", " ", fragment)).split())
+
+
+@pytest.mark.timeout(300)
+def test_every_answer_is_the_builds_own_and_quick(page, served):
+    """Each usual answer in the browser has the words of the build, and a warm one takes at most 50 ms."""
+    page.goto(served.url + "calculators/strips/")
+    page.wait_for_selector("[data-live]:visible")
+    found = page.evaluate(ASK, list(SLUGS))
+
+    for slug in SLUGS:
+        assert words(found[slug][1]) == words(answer_html(run(slug, {}), lambda drawing: drawing.file)), slug
+    assert {slug: round(best) for slug, (best, _) in found.items() if best > 50} == {}
+
+
+def test_what_is_typed_is_answered_and_kept_in_the_address(page, served):
+    """Typing changes answer and address; the address alone brings the answer back."""
+    page.goto(served.url + "calculators/equal-spaces/")
+    page.wait_for_selector("[data-live]:visible")
+    page.fill('[data-name="opening"]', "40 in")
+    page.press('[data-name="opening"]', "Tab")
+    page.wait_for_function("document.querySelector('[data-fragment=answer]').innerText.includes('40 in')")
+    address = page.url
+    there = words(page.inner_html(ANSWER))
+
+    assert address.endswith("?opening=40+in")
+    assert not page.is_visible("[data-calc-story]")
+    page.goto("about:blank")
+    page.goto(address)
+    page.wait_for_function("document.querySelector('[data-fragment=answer]').innerText.includes('40 in')")
+    assert words(page.inner_html(ANSWER)) == there
+
+
+def test_millimetres_are_answered_in_millimetres(page, served):
+    """The choice of units is the engine's own display."""
+    page.goto(served.url + "calculators/slats/?units=mm")
+    page.wait_for_function("document.querySelector('[data-fragment=answer]').innerText.includes('mm')")
+    example = dict(run("slats", {}).calculator.example.inputs)
+    wanted = answer_html(run("slats", example, Display("mm")), lambda drawing: drawing.file)
+
+    assert words(page.inner_html(ANSWER)) == words(wanted)
+
+
+def test_a_fault_is_told_at_its_field(page, served):
+    """What cannot be is told beside its field, which is marked; the answer before it stays."""
+    page.goto(served.url + "calculators/strips/")
+    page.wait_for_selector("[data-live]:visible")
+    before = page.inner_html(ANSWER)
+    page.fill('[data-name="kerf"]', "2 in")
+    page.press('[data-name="kerf"]', "Tab")
+    page.wait_for_selector('[data-fault="input kerf"]:visible')
+
+    assert "The nearest that works is 1/2 in." in page.inner_text('[data-fault="input kerf"]')
+    assert page.get_attribute('[data-name="kerf"]', "aria-invalid") == "true"
+    assert page.inner_html(ANSWER) == before
+
+
+def test_without_scripts_the_worked_example_stands(browser, served):
+    """A reader without JavaScript sees example, answer, picture, formula and source, and no dead fields."""
+    context = browser.new_context(java_script_enabled=False)
+    page = context.new_page()
+    page.goto(served.url + "calculators/brace/")
+
+    assert page.is_visible("[data-calc-story]")
+    assert not page.is_visible("[data-live]")
+    assert "46 3/4 in" in page.inner_text(ANSWER)
+    assert page.locator(f"{ANSWER} img").first.evaluate("image => image.naturalWidth") > 0
+    context.close()
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("width", [390, 1280])
+@pytest.mark.parametrize("path", ["calculators/", "calculators/sheet-yield/", "calculators/drawer/"])
+def test_axe_finds_nothing(browser, served, path, width, scheme):
+    """No violation of axe-core's rules, and nothing wider than a phone."""
+    page = browser.new_page(viewport={"width": width, "height": 900}, color_scheme=scheme)
+    page.goto(served.url + path)
+    page.wait_for_timeout(300)
+    found = Axe().run(page).response["violations"]
+    wide = page.evaluate("document.documentElement.scrollWidth")
+    page.close()
+
+    assert [(one["id"], [node["html"][:120] for node in one["nodes"]]) for one in found] == []
+    assert wide <= width
