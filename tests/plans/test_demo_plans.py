@@ -126,6 +126,16 @@ def test_a_plan_can_be_bought_and_cut(slug):
 
 
 @pytest.mark.parametrize("slug", SLUGS)
+def test_every_corner_can_be_bought_and_cut(slug):
+    """At the ends of the sizes, with all options, parts fit the stock and the offcuts they come from."""
+    shop = catalog().shop
+    fitter = source(slug).fitter
+    choices = corners(slug)
+    for choice in choices[:: len(choices) // 24 + 1]:
+        assert cut_plan(fitter.fit(choice), shop, steps=1).boards
+
+
+@pytest.mark.parametrize("slug", SLUGS)
 def test_tall_things_are_anchored(slug):
     """A piece that stands higher than 27 in and twice its depth tells its reader to fasten it to a wall."""
     fit = source(slug).fitter.fit()
