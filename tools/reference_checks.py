@@ -17,7 +17,9 @@ def checks_part() -> str:
     chapters: dict[str, list[Check]] = {}
     for check in CHECKS:
         chapters.setdefault(check.group, []).append(check)
-    return "\n".join(f"## {group}\n\n" + "\n".join(map(_section, checks)) for group, checks in chapters.items())
+    return "\n".join(
+        f"## {group}\n\n" + "\n".join(map(_section, checks)) for group, checks in chapters.items()
+    )
 
 
 def _section(check: Check) -> str:

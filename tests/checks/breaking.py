@@ -32,7 +32,6 @@ def broken(how: str, text: str, code: str, offset: int, *, sweeping: bool = Fals
     return Broken(how, text, code, *Text(text).at(offset), sweeping)
 
 
-
 @dataclass(frozen=True)
 class Sizes:
     """What the names of the whole plan come to at its usual size, in inches."""
@@ -130,7 +129,9 @@ def clamps_forgotten(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     for step in plan.steps:
         glue = [(at, name) for at, _, name in step.listed("needs") if name.endswith("glue")]
         tools = step.value("tools")
-        only_glue = glue and not any(re.search(r"screw|brad|nail", name) for _, _, name in step.listed("needs"))
+        only_glue = glue and not any(
+            re.search(r"screw|brad|nail", name) for _, _, name in step.listed("needs")
+        )
         if only_glue and tools and "clamps" in tools[1] and tools[0] > glue[0][0]:
             at, words = tools
             kept = ", ".join(tool for tool in words.split(", ") if tool != "clamps") or "square"
@@ -141,7 +142,11 @@ def clamps_forgotten(plan: Text, size_of: Sizes) -> Iterator[Broken]:
 def drill_forgotten(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     """A step drives screws without a drill."""
     for step in plan.steps:
-        screws = [at + (len(count) + 1 if count else 0) for at, count, name in step.listed("needs") if "screw" in name]
+        screws = [
+            at + (len(count) + 1 if count else 0)
+            for at, count, name in step.listed("needs")
+            if "screw" in name
+        ]
         tools = step.value("tools")
         if screws and tools and "drill" in tools[1] and tools[0] > screws[0]:
             at, words = tools
@@ -195,7 +200,13 @@ def screws_too_early(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     seen: set[str] = set()
     for step in steps[1:]:
         for _, count, name in step.listed("needs"):
-            if name in seen or step.is_optional or "screw" not in name or not count or steps[0].value("needs"):
+            if (
+                name in seen
+                or step.is_optional
+                or "screw" not in name
+                or not count
+                or steps[0].value("needs")
+            ):
                 continue
             seen.add(name)
             shorter = Text(_without(plan, step, "needs", name))
@@ -245,7 +256,9 @@ def fastener_too_long(plan: Text, size_of: Sizes) -> Iterator[Broken]:
 def fastener_too_short(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     """A screw is no longer than the piece that it holds is thick."""
     for _, values in plan.joins:
-        if values["with"][1].strip() == "screws" and re.search(r"1 5/8|2|3", values.get("fastener", (0, ""))[1]):
+        if values["with"][1].strip() == "screws" and re.search(
+            r"1 5/8|2|3", values.get("fastener", (0, ""))[1]
+        ):
             at, words = values["fastener"]
             text = plan.with_(at, at + len(words), "wood screw 5/8 in")
             yield broken(f"5/8 in for {values['join'][1]}", text, "fastener-length", at)
@@ -295,12 +308,19 @@ def anchor_forgotten(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     lines = [
         line
         for line in plan.text.split("\n")
-        if not (_TIP.search(line) and re.match(r'caution:|needs: .*anchor|  wall anchor|  - (?!\{)', line))
+        if not (_TIP.search(line) and re.match(r"caution:|needs: .*anchor|  wall anchor|  - (?!\{)", line))
     ]
     text = "\n".join(lines)
     height = re.search(r"(?m)^  (height): \{", text)
     tall, deep = size_of("height"), size_of("depth")
-    if len(lines) < plan.text.count("\n") + 1 and height and tall and deep and tall > 2 * deep and _holds_things(plan):
+    if (
+        len(lines) < plan.text.count("\n") + 1
+        and height
+        and tall
+        and deep
+        and tall > 2 * deep
+        and _holds_things(plan)
+    ):
         yield broken("no anchor", text, "tip-over", height.start(1))
 
 
@@ -309,7 +329,13 @@ def grain_across(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     for name in plan.parts:
         length, width = plan.part_value(name, "length"), plan.part_value(name, "width")
         along, across = size_of(f"{name}.length"), size_of(f"{name}.width")
-        if along is None or across is None or along < 2 * across or _is_optional(plan, name) or plan.part_value(name, "grain"):
+        if (
+            along is None
+            or across is None
+            or along < 2 * across
+            or _is_optional(plan, name)
+            or plan.part_value(name, "grain")
+        ):
             continue
         if length and width and length[0] > width[0]:
             text = plan.with_(length[0], length[0] + len(length[1]), width[1])
@@ -332,7 +358,9 @@ def nominal_groove(plan: Text, size_of: Sizes) -> Iterator[Broken]:
 
 def groove_too_deep(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     """A dado leaves almost nothing of its board."""
-    for found in re.finditer(r"\{kind: (?:dado|groove), where: \"?[^\"}]*face[^\"}]*\"?,.*?depth: ([^,}]+)", plan.text):
+    for found in re.finditer(
+        r"\{kind: (?:dado|groove), where: \"?[^\"}]*face[^\"}]*\"?,.*?depth: ([^,}]+)", plan.text
+    ):
         text = plan.with_(*found.span(1), "11/16 in")
         yield broken("too deep", text, "groove-fits", found.start(1))
 
@@ -348,7 +376,11 @@ def groove_forgotten(plan: Text, size_of: Sizes) -> Iterator[Broken]:
         block = re.sub(rf"(?m)^      - \{{kind: {how},.*\}}\n", "", plan.text[start:end])
         block = re.sub(r"(?m)^    work:\n(?!      -)", "", block)
         text = plan.with_(start, end, block)
-        at = next(other["join"][0] for _, other in Text(text).joins if other["join"][1].strip() == f"{first} to {second}")
+        at = next(
+            other["join"][0]
+            for _, other in Text(text).joins
+            if other["join"][1].strip() == f"{first} to {second}"
+        )
         yield broken(f"no {how} for '{first}'", text, "groove-fits", at)
 
 
@@ -422,7 +454,12 @@ def number_that_stays(plan: Text, size_of: Sizes) -> Iterator[Broken]:
         body = step.start + step.text.find("\n\n") + 2
         for found in re.finditer(r"\{([\w ]+\.length)\}", plan.text[body : step.end]):
             size = size_of(found[1])
-            if size is not None and size_of.is_alone(size) and size.denominator in {2, 4, 8, 16} and size > 12:
+            if (
+                size is not None
+                and size_of.is_alone(size)
+                and size.denominator in {2, 4, 8, 16}
+                and size > 12
+            ):
                 at = body + found.start()
                 words = f"{size // 1} {size % 1} in"
                 text = plan.with_(at, body + found.end(), words)
@@ -468,7 +505,9 @@ def accept_unknown(plan: Text, size_of: Sizes) -> Iterator[Broken]:
 def accept_unused(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     """A check is silenced that finds nothing anyway."""
     text = plan.with_(4, 4, "accept: {wood-movement: it is plywood}\n")
-    yield broken("accepts what is not there", text, "accept-unused", text.index("wood-movement"), sweeping=True)
+    yield broken(
+        "accepts what is not there", text, "accept-unused", text.index("wood-movement"), sweeping=True
+    )
 
 
 WAYS: tuple[Way, ...] = (

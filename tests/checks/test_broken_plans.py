@@ -31,7 +31,9 @@ def test_every_fault_is_found_at_its_place(slug, tmp_path):
         source = read(one.text, tmp_path, slug)
         if source.fitter is None:
             continue  # reading it tells what is wrong already
-        found = [(each.code, each.spot.line, each.spot.column) for each in found_in(source, sweeping=one.sweeping)]
+        found = [
+            (each.code, each.spot.line, each.spot.column) for each in found_in(source, sweeping=one.sweeping)
+        ]
         if (one.code, one.line, one.column) not in found:
             missed.append((one.how, (one.code, one.line, one.column), found))
 

@@ -65,7 +65,7 @@ def test_sag_is_that_of_a_beam(span, depth, thick, stiffness, load):
     kind="handbook",
 )
 def test_sag_of_a_pine_shelf():
-    """A pine shelf of 3/4 in by 11 1/4 in over 36 in under 60 lb sags 0.0743 in; on the square foot 21 1/3 lb."""
+    """A pine shelf of 3/4 in by 11 1/4 in over 36 in under 60 lb sags 0.0743 in."""
     ours = shelf_sag(Length(36), Length(Fraction(3, 4)), Fraction(1_240_000), Fraction(60 * 144 * 4, 36 * 45))
 
     assert float(ours.inches) == pytest.approx(0.0743225806, rel=1e-8)
@@ -101,10 +101,15 @@ def test_published_spans_sag_the_span_over_144(stiffness, thick, load, published
     assert ratio(Fraction(published) + 1) < 144
 
 
-@checked(quantity="check-shelf-sag", kind="from memory", document="NDS 2018", place="3.5.2, Kcr for seasoned lumber")
+@checked(
+    quantity="check-shelf-sag",
+    kind="from memory",
+    document="NDS 2018",
+    place="3.5.2, Kcr for seasoned lumber",
+)
 def test_creep_adds_half():
     """A load that stays makes a seasoned board sag half as much again."""
-    assert CREEP == Fraction(3, 2)
+    assert Fraction(3, 2) == CREEP
 
 
 @checked(
@@ -123,7 +128,7 @@ def test_movement_of_a_fir_board():
 @pytest.mark.parametrize(
     ("shrinkage", "coefficient"),
     [
-        ("7.8", "0.00274"),  # white ash, tangential
+        ("7.8", "0.00274"),  # white ash and black walnut, tangential
         ("4.9", "0.00169"),  # white ash, radial
         ("7.3", "0.00256"),  # red alder
         ("6.7", "0.00234"),  # quaking aspen
@@ -131,7 +136,6 @@ def test_movement_of_a_fir_board():
         ("11.9", "0.00431"),  # american beech
         ("9.5", "0.00338"),  # yellow birch
         ("7.1", "0.00248"),  # black cherry
-        ("7.8", "0.00274"),  # black walnut
     ],
 )
 @checked(
@@ -239,7 +243,9 @@ def test_published_heights(use, low, high):
     assert (found.low, found.high) == (Length(low), Length(high))
 
 
-@checked(quantity="check-heights", document="ADA Standards (2010)", place="902.3: 28 to 34 in", kind="standard")
+@checked(
+    quantity="check-heights", document="ADA Standards (2010)", place="902.3: 28 to 34 in", kind="standard"
+)
 def test_desks_and_tables_lie_within_the_standard():
     """What is usual for desks and tables lies within what the standard allows work surfaces."""
     for use in USES:
@@ -247,7 +253,9 @@ def test_desks_and_tables_lie_within_the_standard():
             assert Length(28) <= use.low <= use.high <= Length(34)
 
 
-@checked(quantity="check-heights", document="ADA Standards (2010)", place="903.5: 17 to 19 in", kind="from memory")
+@checked(
+    quantity="check-heights", document="ADA Standards (2010)", place="903.5: 17 to 19 in", kind="from memory"
+)
 def test_seats():
     """A bench is 17 to 19 in high."""
     found = next(one for one in USES if one.name == "a seat")

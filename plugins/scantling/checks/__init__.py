@@ -24,6 +24,7 @@ from scantling.checks.missing import (
 )
 from scantling.checks.number_in_prose import NUMBER_IN_PROSE
 from scantling.checks.parts_used import PARTS_USED
+from scantling.checks.placed_fit import PLACED_FIT
 from scantling.checks.pocket_covered import POCKET_COVERED
 from scantling.checks.shelf_sag import SHELF_SAG
 from scantling.checks.shelf_spacing import SHELF_SPACING
@@ -47,6 +48,7 @@ CHECKS: tuple[Check, ...] = (
     FASTENER_EARLY,
     SHUT_OUT,
     POCKET_COVERED,
+    *PLACED_FIT,
     FASTENER_LENGTH,
     FASTENER_EDGE,
     SHELF_SAG,

@@ -7,8 +7,12 @@ from collections.abc import Iterable, Iterator, Mapping
 from scantling.fault import Fault, Place, Severity, did_you_mean
 from scantling.plan import Plan
 
-UNKNOWN, UNUSED, NO_REASON = "accept-unknown", "accept-unused", "accept-without-reason"
-"""Codes of what can be wrong with an `accept`."""
+UNKNOWN = "accept-unknown"
+"""Code of an `accept` that names no check."""
+UNUSED = "accept-unused"
+"""Code of one that silences nothing."""
+NO_REASON = "accept-without-reason"
+"""Code of one that gives no reason."""
 
 
 def accepts_of(plan: Plan) -> Iterator[tuple[Place, str, str]]:

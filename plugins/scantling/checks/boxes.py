@@ -84,4 +84,6 @@ def _floats(corner: tuple[Length, Length, Length]) -> Corner:
 
 def overlap(one: Box, other: Box, axis: int) -> float:
     """Return how far two boxes stand in each other along one axis; below nothing: the gap between them."""
-    return min(one.high[axis], other.high[axis]) - max(one.low[axis], other.low[axis])
+    low, least = one.low[axis], other.low[axis]
+    high, most = one.high[axis], other.high[axis]
+    return (min(most, high)) - (max(least, low))

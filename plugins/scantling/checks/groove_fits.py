@@ -91,18 +91,18 @@ def _is_too_deep(part: FittedPart, work: FittedWork) -> bool:
         in_face
         and work.work.kind in {*LETS_IN, "rabbet"}
         and work.depth is not None
-        and work.depth * 3 > part.thick * 2
+        and part.thick * 2 < work.depth * 3
+        and work.depth < part.thick  # as deep as that it goes through, which is told elsewhere
     )
 
 
 def _too_deep(part: FittedPart, work: FittedWork) -> Finding:
     assert work.depth is not None
     return Finding(
-        f"this {work.work.kind} leaves {length(max(part.thick - work.depth, Length(0)))} of '{part.id}', "
+        f"this {work.work.kind} leaves {length(part.thick - work.depth)} of '{part.id}', "
         f"{length(part.thick)} thick; a third of it should stay",
         work.work.place.at("depth"),
         "make it shallower: a third of the thickness is enough",
-        severity=Severity.FAULT if work.depth >= part.thick else Severity.WARNING,
     )
 
 

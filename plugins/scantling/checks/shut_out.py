@@ -5,13 +5,16 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from scantling.checks.boxes import CLOSE, Box, boxes, overlap
+from scantling.checks.boxes import CLOSE, Box, Corner, boxes, overlap
 from scantling.checks.building import building
 from scantling.checks.check import Check, Finding, Subject
 from scantling.checks.saying import quoted
 from scantling.fault import Note, Place, Severity
+from scantling.plan import FittedPart
 
-_WAYS = tuple((axis, sign) for axis in range(3) for sign in (1, -1))
+Way = tuple[int, int]
+"""An axis, and 1 or -1 for the way along it."""
+_WAYS: tuple[Way, ...] = tuple((axis, sign) for axis in range(3) for sign in (1, -1))
 _OPENS = re.compile(r"\b(?:doors?|drawers?|box|lids?|flaps?|leaf|leaves)\b")
 _SIDES = 4
 """So many grooves hold a panel that cannot be taken out again."""
@@ -46,8 +49,9 @@ def _by_places(subject: Subject) -> Iterator[tuple[Finding, str]]:
     moving = subject.here("moving parts", _moving)
     fixed = (box for box in boxes(subject) if box.step is not None and box.part.id not in moving)
     standing = sorted(fixed, key=_step)
+    room = _room_before(standing)
     for box in _first_and_last(standing):
-        stoppers = _stoppers(box, standing)
+        stoppers = None if _is_outside(box, room[_step(box)]) else _stoppers(box, standing)
         if stoppers is not None:
             names = list(dict.fromkeys(other.part.id for other in stoppers))
             yield _finding(subject, box.part.id, _step(box), names, max(map(_step, stoppers))), box.part.id
@@ -55,11 +59,15 @@ def _by_places(subject: Subject) -> Iterator[tuple[Finding, str]]:
 
 def _moving(subject: Subject) -> set[str]:
     """Return doors, drawers and what is fixed to them: they open, so that nothing is shut in by them."""
-    found = {part.id for part in subject.fitted.parts if _OPENS.search(part.id.casefold())}
+    found = {part.id for part in subject.fitted.parts if _opens(part)}
     pairs = [{join.join.first, join.join.second} for join in subject.fitted.joins]
     while more := {name for pair in pairs if pair & found for name in pair} - found:
         found |= more
     return found
+
+
+def _opens(part: FittedPart) -> bool:
+    return any(placed.opens for placed in part.placed) or bool(_OPENS.search(part.id.casefold()))
 
 
 def _step(box: Box) -> int:
@@ -78,9 +86,25 @@ def _first_and_last(standing: list[Box]) -> list[Box]:
     ]
 
 
+def _room_before(standing: list[Box]) -> dict[int, tuple[Corner, Corner]]:
+    """Return for each step the corners of the room that all earlier parts take up together."""
+    found: dict[int, tuple[Corner, Corner]] = {}
+    low, high = [1e9] * 3, [-1e9] * 3
+    for box in standing:
+        found.setdefault(_step(box), ((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+        low, high = list(map(min, low, box.low)), list(map(max, high, box.high))
+    return found
+
+
+def _is_outside(box: Box, room: tuple[Corner, Corner]) -> bool:
+    """Return whether a part reaches as far out, some way, as all that is there: it goes in from that side."""
+    low, high = room
+    return any(box.low[i] <= low[i] + CLOSE or box.high[i] >= high[i] - CLOSE for i in range(3))
+
+
 def _stoppers(box: Box, standing: list[Box]) -> list[Box] | None:
     """Return what stops a part along each of the six ways; None where a way is free."""
-    found: dict[tuple[int, int], Box] = {}
+    found: dict[Way, Box] = {}
     step = _step(box)
     for other in standing:
         if _step(other) >= step:
@@ -92,24 +116,23 @@ def _stoppers(box: Box, standing: list[Box]) -> list[Box] | None:
     return None
 
 
-def _stopped(box: Box, other: Box) -> Iterator[tuple[int, int]]:
-    """Yield the ways along which another box stands in the way of this one when it is drawn out."""
+def _stopped(box: Box, other: Box) -> tuple[Way, ...]:
+    """Return the ways along which another box stands in the way of this one when it is drawn out."""
     shared = [overlap(box, other, axis) for axis in range(3)]
     apart = [axis for axis in range(3) if shared[axis] <= CLOSE]
     if len(apart) > 1:
-        return
+        return ()
     if apart:
-        axis = apart[0]
-        yield axis, 1 if other.low[axis] + other.high[axis] > box.low[axis] + box.high[axis] else -1
-        return
+        return ((apart[0], _side(box, other, apart[0])),)
     # what is let in may slide along its groove, and be drawn out of it the way it came
     depth, along = shared.index(min(shared)), shared.index(max(shared))
-    beyond = other.low[depth] + other.high[depth] > box.low[depth] + box.high[depth]
-    yield depth, 1 if beyond else -1
-    for axis in range(3):
-        if axis not in {depth, along}:
-            yield axis, 1
-            yield axis, -1
+    held = next((axis for axis in range(3) if axis not in {depth, along}), depth)
+    return (depth, _side(box, other, depth)), (held, 1), (held, -1)
+
+
+def _side(box: Box, other: Box, axis: int) -> int:
+    """Return on which side of a part another one is: 1 if it is further along the axis, else -1."""
+    return 1 if other.low[axis] + other.high[axis] > box.low[axis] + box.high[axis] else -1
 
 
 def _finding(subject: Subject, name: str, used: int, holders: list[str], closed: int) -> Finding:

@@ -70,10 +70,14 @@ def examine_offered(fitter: Fitter, checks: Iterable[Check]) -> list[Fault]:
     return [*found, *misnamed_accepts(fitter.plan, _names(asking.checks))]
 
 
-def sweep(fitter: Fitter, checks: Iterable[Check]) -> list[Fault]:
-    """Return what the checks find over the whole range of sizes, each fault once."""
+def sweep(fitter: Fitter, checks: Iterable[Check], choices: Iterable[Choice] | None = None) -> list[Fault]:
+    """Return what the checks find over the whole range of sizes, each fault once.
+
+    Args:
+        choices: what is tried, every size and option spelled out; what `sweep_choices` gives if left out.
+    """
     asking = _Asking(fitter, tuple(checks))
-    found = _over(asking, list(sweep_choices(fitter.plan)))
+    found = _over(asking, list(sweep_choices(fitter.plan) if choices is None else choices))
     names = _names(asking.checks)
     return [
         *found,
