@@ -16,7 +16,8 @@ pytestmark = pytest.mark.browser
 
 ANSWER = '[data-fragment="answer"]'
 ASK = """async (slugs) => {
-  const engine = await import(document.querySelector('script[src*="live.js"]').src.replace("live.js", "engine.js"));
+  const live = document.querySelector('script[src*="live.js"]').src;
+  const engine = await import(live.replace("live.js", "engine.js"));
   const root = document.querySelector("[data-live]");
   const shop = new URL(root.dataset.shop, location.href).href;
   const site = { engine: root.dataset.engine, shop, display: JSON.parse(root.dataset.display), plans: {} };
