@@ -290,7 +290,7 @@ def _notes(
     if unsaid:
         y += _KEY + 4
         shapes.append(Text(_LEFT, y, shorten(f"keep (dotted): {sizes}", _KEY, width - 20), _KEY))
-    steps, y = _columns([(str(cut.number), cut.setting) for cut in board.cuts], y + 2, width, circled=True)
+    steps, y = _columns(_settings(board.cuts), y + 2, width, circled=True)
     shapes += steps
     if frame.upscale > frame.scale * 1.01:
         y += _SMALL + 5
@@ -300,39 +300,51 @@ def _notes(
     return shapes, y
 
 
+def _settings(cuts: tuple[CutPicture, ...]) -> list[tuple[str, str]]:
+    """Return numbers with settings, runs of cuts with one setting together: `6–9`."""
+    runs: list[tuple[int, int, str]] = []
+    for cut in cuts:
+        if runs and runs[-1][2] == cut.setting and runs[-1][1] == cut.number - 1:
+            runs[-1] = (runs[-1][0], cut.number, cut.setting)
+        else:
+            runs.append((cut.number, cut.number, cut.setting))
+    return [(str(first) if first == last else f"{first}–{last}", setting) for first, last, setting in runs]
+
+
 def _columns(
     entries: list[tuple[str, str]], y: float, width: float, *, circled: bool
 ) -> tuple[list[Shape], float]:
     """Return marks with their words in as many columns as there is room for, read down."""
     if not entries:
         return [], y
-    widest = max(text_width(words, _KEY) for _, words in entries) + 28
+    indent = max(20.0, *(text_width(mark, _KEY) + 8 for mark, _ in entries))
+    widest = max(text_width(words, _KEY) for _, words in entries) + indent + 8
     columns = max(1, min(len(entries), int((width - 2 * _LEFT + 8) // widest)))
     rows = -(-len(entries) // columns)
     room = (width - 2 * _LEFT) / columns
     shapes: list[Shape] = []
     if columns == 1:
-        return _stacked(entries, y, width, circled=circled)
+        return _stacked(entries, y, width, indent, circled=circled)
     for i, (mark, words) in enumerate(entries):
         x, row = _LEFT + (i // rows) * room, y + (i % rows + 1) * 17
-        shapes += [_mark(mark, x, row, circled=circled), Text(x + 20, row, words, _KEY)]
+        shapes += [_mark(mark, x, row, circled=circled), Text(x + indent, row, words, _KEY)]
     return shapes, y + rows * 17
 
 
 def _stacked(
-    entries: list[tuple[str, str]], y: float, width: float, *, circled: bool
+    entries: list[tuple[str, str]], y: float, width: float, indent: float, *, circled: bool
 ) -> tuple[list[Shape], float]:
     shapes: list[Shape] = []
     for mark, words in entries:
         y += 17
         shapes.append(_mark(mark, _LEFT, y, circled=circled))
-        for i, line in enumerate(wrap(words, _KEY, width - 2 * _LEFT - 20)):
+        for i, line in enumerate(wrap(words, _KEY, width - 2 * _LEFT - indent)):
             y += 13 if i else 0
-            shapes.append(Text(_LEFT + 20, y, line, _KEY))
+            shapes.append(Text(_LEFT + indent, y, line, _KEY))
     return shapes, y
 
 
 def _mark(mark: str, x: float, y: float, *, circled: bool) -> Shape:
-    if circled:
+    if circled and "–" not in mark:
         return numbered(x + 8, y - 4, mark, size=9)
-    return Text(x, y, mark, _KEY, look="ink strong")
+    return Text(x, y, mark, _KEY, look="red strong" if circled else "ink strong")

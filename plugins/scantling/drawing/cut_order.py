@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from scantling.drawing.board_picture import CutPicture
 from scantling.measure import Length
@@ -85,6 +86,8 @@ def _take_apart(room: _Rect, rects: list[_Rect], kerf: Fraction) -> Iterator[_Cu
         return
     for way in (1, 0):
         stops = _stops(room, rects, way, kerf)
+        if way == 0:
+            stops = _without_short_rips(stops, room, rects, kerf)
         if stops:
             yield from _cuts_at(stops, room, way, kerf)
             for part, inside in _parts(stops, room, rects, way, kerf):
@@ -99,6 +102,21 @@ def _stops(room: _Rect, rects: list[_Rect], way: int, kerf: Fraction) -> list[tu
     stops = [(first - kerf, True)] if first > low else []
     ends = sorted({rect.ends[way][1] for rect in rects})
     return stops + [(end, False) for end in ends if end < high and not _is_in_the_way(end, rects, way, kerf)]
+
+
+def _without_short_rips(
+    stops: list[tuple[Fraction, bool]], room: _Rect, rects: list[_Rect], kerf: Fraction
+) -> list[tuple[Fraction, bool]]:
+    """Return the crosscuts without those between neighbours that are ripped alike: they are ripped as one."""
+    parts = list(_parts(stops, room, rects, 0, kerf))
+    alike = {
+        before.ends[0][1]
+        for (before, inside), (after, beside) in pairwise(parts)
+        if after.ends[0][0] == before.ends[0][1] + kerf
+        and (rips := _stops(before, inside, 1, kerf))
+        and rips == _stops(after, beside, 1, kerf)
+    }
+    return [(at, is_trim) for at, is_trim in stops if at not in alike]
 
 
 def _is_in_the_way(end: Fraction, rects: list[_Rect], way: int, kerf: Fraction) -> bool:

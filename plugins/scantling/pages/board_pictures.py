@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from scantling.cutting import CutBoard, CutPiece, KeptOffcut
-from scantling.drawing import BoardPicture, OffcutPicture, PiecePicture
+from scantling.drawing import BoardPicture, OffcutPicture, PiecePicture, cut_order
 from scantling.measure import Display, Length
 from scantling.report import Report
 
@@ -29,6 +29,14 @@ def board_picture(boards: Sequence[CutBoard], report: Report, display: Display) 
         width=_number(board.sale.width),
         kerf=_number(report.shop.kerf),
         pieces=tuple(_piece(piece, display) for piece in board.pieces),
+        cuts=cut_order(
+            board.sale.length,
+            board.sale.width,
+            report.shop.kerf,
+            [_exactly(piece) for piece in board.pieces],
+            [_exactly(offcut) for offcut in board.offcuts],
+            display.length,
+        ),
         offcuts=tuple(OffcutPicture(*_box(offcut), _size(offcut, display)) for offcut in board.offcuts),
         length_shown=display.length(board.sale.length),
         width_shown=display.length(board.sale.width),
@@ -44,6 +52,10 @@ def _piece(piece: CutPiece, display: Display) -> PiecePicture:
 
 def _box(box: CutPiece | KeptOffcut) -> tuple[float, float, float, float]:
     return _number(box.x), _number(box.y), _number(box.length), _number(box.width)
+
+
+def _exactly(box: CutPiece | KeptOffcut) -> tuple[Length, Length, Length, Length]:
+    return box.x, box.y, box.length, box.width
 
 
 def _size(box: CutPiece | KeptOffcut, display: Display) -> str:
