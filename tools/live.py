@@ -1,6 +1,6 @@
 """Make ready what works out other sizes in a reader's browser.
 
-    python -m tools.live site     packs the engine for the browser (needs Node.js, once); says so where it cannot
+    python -m tools.live site     packs the engine for the browser (needs Node.js, once), or says why not
     python -m tools.live test     the same, and fails where it cannot: the tests cannot do without
 
 Without Node.js on the machine, the wheel that carries one is installed into the environment. Where even that

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from mkdocs.config.config_options import ExtraScriptValue
 from mkdocs.config.defaults import MkDocsConfig
 
-from scantling.pages import FEATURES, LIVE_SCRIPTS, LIVE_STYLES, PALETTE, SCRIPTS, STYLES, THEME
+from scantling.pages import FEATURES, LIVE_SCRIPTS, LIVE_STYLES, PALETTE, SCRIPTS, STYLES, THEME, TRIP
 
 
 def wear_look(config: MkDocsConfig) -> None:
@@ -27,9 +27,21 @@ def wear_look(config: MkDocsConfig) -> None:
 
 
 def wake_pages(config: MkDocsConfig) -> None:
-    """Add the script and style with which plan pages answer a reader, whatever the look."""
+    """Add the script and style with which plan pages answer a reader, whatever the look, and the trip."""
     config.extra_css = [*config.extra_css, *(style for style in LIVE_STYLES if style not in config.extra_css)]
     _add_scripts(config, LIVE_SCRIPTS)
+    if config.nav is not None and TRIP not in str(config.nav):
+        config.nav = [*config.nav, {"Shopping trip": TRIP}]
+
+
+def leave_out_trip(config: MkDocsConfig) -> None:
+    """Take the shopping trip out of the author's `nav` where the site is built without it."""
+    if config.nav is not None:
+        config.nav = [entry for entry in config.nav if entry != TRIP and TRIP not in _targets(entry)]
+
+
+def _targets(entry: object) -> list[object]:
+    return list(entry.values()) if isinstance(entry, dict) else []
 
 
 def _add_scripts(config: MkDocsConfig, scripts: Iterable[str]) -> None:

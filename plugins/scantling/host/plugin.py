@@ -14,7 +14,7 @@ from mkdocs.structure.files import File, Files, InclusionLevel
 from scantling.build import Built, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
-from scantling.host.look import wake_pages, wear_look
+from scantling.host.look import leave_out_trip, wake_pages, wear_look
 from scantling.measure import Display
 from scantling.pages import Choices, Finished, Page, fault_page, ready_engine, with_front_matter
 from scantling.source import Diagnostic, render_full, write_price_file
@@ -43,6 +43,8 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.engine = ready_engine(log.info) if self.config.enabled and self.config.live else ""
         if self.engine:
             wake_pages(config)
+        elif self.config.enabled:
+            leave_out_trip(config)
         return config
 
     def on_pre_build(self, *, config: MkDocsConfig) -> None:

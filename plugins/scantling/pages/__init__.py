@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from scantling.pages.folder import write_folder
     from scantling.pages.front_matter import with_front_matter
     from scantling.pages.live.runtime import ready_engine
-    from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES
+    from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES, TRIP
     from scantling.pages.markdown_words import render_words
     from scantling.pages.photo_files import photos
     from scantling.pages.price_list import prices_page
@@ -41,6 +41,7 @@ __all__ = [
     "SECTIONS",
     "STYLES",
     "THEME",
+    "TRIP",
     "Choices",
     "Drawing",
     "Drawings",
@@ -88,6 +89,7 @@ _LATER = {
     "SECTIONS": "sections",
     "LIVE_SCRIPTS": "live.site",
     "LIVE_STYLES": "live.site",
+    "TRIP": "live.site",
     "ready_engine": "live.runtime",
     "prices_page": "price_list",
     "FEATURES": "theme",

@@ -23,6 +23,8 @@ LIVE_STYLES = (f"{ASSETS}/live.css",)
 """Style sheets of the live parts, from the root of the site."""
 LIVE_SCRIPTS = (f"{ASSETS}/live.js",)
 """Scripts of the live parts, from the root of the site; they load the rest when it is wanted."""
+TRIP = "trip/index.md"
+"""The page of the shopping trip, below the site's source."""
 WORKER = "scantling-sw.js"
 """At the root of the site, since it may look after no more than the folder that it is in."""
 
@@ -37,7 +39,7 @@ def live_site(shop: SourceShop, plans: Mapping[str, str], choices: Choices) -> F
     if runtime is None or shop.shop is None:
         return Finished((), ())
     shop_file = SideFile(f"{choices.folder}/live-shop.json", _json(shop.data))
-    page = Page("trip/index.md", _trip(shop.shop, plans, choices), _META, in_nav=True)
+    page = Page(TRIP, _trip(shop.shop, plans, choices), _META, in_nav=True)
     return Finished((page,), (shop_file, *_files(runtime)))
 
 
