@@ -1,0 +1,135 @@
+"""How long a catalog takes to build: cold, unchanged, after a price, after an edit; against the theme alone.
+
+    python -m tests.bench build [--counts 50,200,1000] [--write]
+
+Every build is a process of its own, without PDFs. What it is compared with is MkDocs with the theme and
+no plugin of ours, building the very same finished Markdown and SVG (`scantling pages` wrote them).
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import platform
+import resource
+import shutil
+import subprocess
+import sys
+import tempfile
+import time
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from tests.bench.catalogs import write_synthetic
+
+ROOT = Path(__file__).resolve().parent.parent.parent
+PAGE = ROOT / "docs" / "reference" / "build-benchmarks.md"
+SETTINGS = """site_name: Synthetic
+site_url: https://plans.example.org/
+theme: {name: material}
+plugins: [search, scantling: {paper: false}]
+not_in_nav: /plans/*/
+markdown_extensions: [attr_list, tables]
+"""
+
+HEAD = """# How long a catalog takes to build
+
+Measured in one run with `{command}` on {machine}.
+Synthetic catalogs: the demo plans over and over, each at another size, three sizes a plan, without PDFs.
+*Theme alone* is MkDocs with the theme and without our plugin, building the same finished Markdown and SVG.
+
+| plans | plan pages | theme alone | cold | unchanged | after one price | after one edit | most memory |
+|---|---|---|---|---|---|---|---|
+"""
+
+
+@dataclass
+class Run:
+    """What one size of catalog took, in seconds."""
+
+    count: int
+    pages: int = 0
+    seconds: dict[str, float] = field(default_factory=dict)
+    memory: int = 0
+    """Greatest memory of one process of the cold build, MB."""
+
+
+def main(argv: list[str]) -> int:
+    """Run the benchmark and print, or write, its table."""
+    parser = argparse.ArgumentParser(prog="python -m tests.bench build")
+    parser.add_argument("--counts", default="50,200")
+    parser.add_argument("--write", action="store_true", help="write docs/reference/build-benchmarks.md")
+    parser.add_argument("--data", help="of no use here")
+    given = parser.parse_args(argv)
+    runs = [run_one(int(count)) for count in given.counts.split(",")]
+    text = page(runs, given.counts)
+    print(text)
+    if given.write:
+        PAGE.write_text(text, "utf-8")
+    return 0
+
+
+def run_one(count: int) -> Run:
+    """Build a synthetic catalog in every way that is measured."""
+    run = Run(count)
+    with tempfile.TemporaryDirectory(prefix="scantling-bench-") as aside:
+        folder = Path(aside)
+        plans = write_synthetic(folder, count)
+        (folder / "docs").mkdir()
+        (folder / "docs" / "index.md").write_text("# Synthetic\n\n[Plans](plans/index.md)\n")
+        (folder / "mkdocs.yml").write_text(SETTINGS)
+        build = [sys.executable, "-m", "mkdocs", "build", "--quiet"]
+        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss
+        run.seconds["cold"] = timed(build, folder)
+        run.memory = max(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss, before) // 1024
+        run.pages = sum(1 for _ in (folder / "site" / "plans").rglob("index.html"))
+        run.seconds["unchanged"] = timed(build, folder)
+        shop = plans / "shop.yml"
+        shop.write_text(shop.read_text().replace("8 ft: 4.28", "8 ft: 4.58"))
+        run.seconds["a price"] = timed(build, folder)
+        one = min(plans.glob("*/plan.md"))
+        one.write_text(one.read_text() + "\nOne more word.\n")
+        run.seconds["an edit"] = timed(build, folder)
+        run.seconds["theme alone"] = theme_alone(folder)
+    print(f"{count} plans: {run.seconds}", file=sys.stderr, flush=True)
+    return run
+
+
+def theme_alone(folder: Path) -> float:
+    """Return what MkDocs and the theme take for the same finished pages."""
+    out = folder / "finished"
+    words = [
+        "pages",
+        str(out),
+        "--no-paper",
+        "--cache",
+        str(folder / ".cache" / "scantling"),
+        "--plans",
+        "plans",
+    ]
+    subprocess.run([sys.executable, "-m", "scantling", *words], cwd=folder, check=True, capture_output=True)
+    shutil.rmtree(folder / "site")
+    return timed([sys.executable, "-m", "mkdocs", "build", "--quiet"], out)
+
+
+def timed(words: list[str], folder: Path) -> float:
+    """Return how many seconds a command takes."""
+    began = time.perf_counter()
+    subprocess.run(
+        words, cwd=folder, check=True, capture_output=True, env={**os.environ, "NO_MKDOCS_2_WARNING": "1"}
+    )
+    return time.perf_counter() - began
+
+
+def page(runs: list[Run], counts: str) -> str:
+    """Return the page of the docs that shows the figures."""
+    command = f'make bench ARGS="build --counts {counts} --write"'
+    machine = f"{os.cpu_count()} cores, Python {platform.python_version()}"
+    lines = HEAD.format(command=command, machine=machine).splitlines()
+    for run in runs:
+        alone = run.seconds["theme alone"]
+        ways = ("cold", "unchanged", "a price", "an edit")
+        ratios = [f"{run.seconds[way]:.1f} s ({run.seconds[way] / alone:.2f}×)" for way in ways]
+        cells = [f"{run.count}", f"{run.pages}", f"{alone:.1f} s", *ratios]
+        lines.append("| " + " | ".join([*cells, f"{run.memory} MB"]) + " |")
+    return "\n".join([*lines, ""])
