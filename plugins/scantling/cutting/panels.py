@@ -53,24 +53,19 @@ class PanelCutter:
 
     def first(self) -> list[Layout] | None:
         """Take whole boards from what fractions would do, and search what is left; or fill board after board."""
-        best = greedy(self.family, self.steps)
         if not self.large or self.relaxation is None:
-            return best
-        self.needs.append(self.relaxation.of_prices(until=self.steps.most // 4))
-        taker = Taker(self.family, self.steps, self.steps.most // 2)
+            return greedy(self.family, self.steps)
+        self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 4))
+        taker = Taker(self.family, self.steps, self.steps.done + self.steps.left // 2)
         left = taker.take(self.relaxation)
         layouts = Rebuilder(self.family, [], self.steps, Chance()).layouts_of(taker.boards)
-        if any(kind.count for kind in left.kinds):
-            rest = self._rest(left)
-            if rest is None:
-                return best
-            layouts += rest
-        if best is None or (self.cost(layouts), len(layouts)) < (self.cost(best), len(best)):
-            best = layouts
-        return best
+        rest = self._rest(left)
+        return greedy(self.family, self.steps) if rest is None else layouts + rest
 
     def _rest(self, left: Family) -> list[Layout] | None:
         """Search what is left, where that is little."""
+        if not any(kind.count for kind in left.kinds):
+            return []
         part = Steps(max(20_000, self.steps.left // 2))
         cutter = PanelCutter(left, part)
         found = greedy(left, part) if cutter.large else Search(cutter, part).run()[0]
