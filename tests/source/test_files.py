@@ -122,7 +122,7 @@ def test_a_catalog_reads_its_plans_in_the_order_of_their_names(tmp_path):
     for name in ("table", "bench", ".draft", "pictures"):
         (tmp_path / name).mkdir()
         if name != "pictures":
-            (tmp_path / name / "plan.md").write_text(BOX, "utf-8")
+            (tmp_path / name / "plan.md").write_text(BOX.replace("Box", name), "utf-8")
     catalog = read_catalog(tmp_path)
 
     assert catalog.diagnostics == ()
@@ -130,3 +130,18 @@ def test_a_catalog_reads_its_plans_in_the_order_of_their_names(tmp_path):
     assert catalog.plan("bench") is catalog.plans[0]
     assert catalog.plan("chair") is None
     assert catalog.plans[0].fitter.fit().parts[0].id == "side"
+
+
+def test_two_plans_cannot_share_a_title_nor_have_a_folder_that_is_no_address(tmp_path):
+    """Readers find plans by their titles, and addresses are made of the folders' names."""
+    (tmp_path / "shop.yml").write_text("kerf: 1/8 in\nlumber:\n  2x4: {lengths: {8 ft: 4.28}}\n", "utf-8")
+    for name, title in (("bench", "Box"), ("My Bench", "Other"), ("table", "box ")):
+        (tmp_path / name).mkdir()
+        (tmp_path / name / "plan.md").write_text(BOX.replace("Box", f"'{title}'"), "utf-8")
+    catalog = read_catalog(tmp_path, root=tmp_path)
+
+    assert [(one.spot.path, one.spot.line, one.code, one.help) for one in catalog.diagnostics] == [
+        ("My Bench/plan.md", 2, "unusable-folder", "rename the folder: my-bench"),
+        ("table/plan.md", 2, "named-twice", "give one of them another title"),
+    ]
+    assert catalog.diagnostics[1].notes[0].spot.path == "bench/plan.md"

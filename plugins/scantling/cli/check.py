@@ -19,6 +19,7 @@ from scantling.source import (
     PLAN_FILE,
     Diagnostic,
     SourcePlan,
+    check_together,
     exit_status,
     from_fault,
     render_concise,
@@ -52,8 +53,9 @@ def _run(given: Namespace) -> int:
     paths = named or [folder / name / PLAN_FILE for name in plan_names(folder)]
     shop = shop_of(folder)
     found: list[Diagnostic] = list(shop.diagnostics)
-    for path in paths:
-        plan = plan_of(path, shop)
+    plans = [plan_of(path, shop) for path in paths]
+    found += check_together(plans)
+    for plan in plans:
         found += plan.diagnostics
         found += _examined(plan, over_all_sizes=given.sweep)
     diagnostics = sort_diagnostics(found)

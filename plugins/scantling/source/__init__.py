@@ -4,8 +4,6 @@ from scantling.source.catalog import (
     PLAN_FILE,
     SHOP_FILE,
     Catalog,
-    SourcePlan,
-    SourceShop,
     load_plan,
     load_shop,
     read_catalog,
@@ -20,11 +18,13 @@ from scantling.source.diagnostic import (
     sort_diagnostics,
 )
 from scantling.source.document import LARGEST_FILE, Document, make_document
+from scantling.source.loaded import SourcePlan, SourceShop
 from scantling.source.machine import render_github, render_html, to_data
 from scantling.source.price_csv import ListedPrices, read_price_csv, unknown_told
 from scantling.source.price_file import PRICE_FILE, price_text, read_price_file, write_price_file
 from scantling.source.reprice import with_prices
 from scantling.source.terminal import columns_of, render_concise, render_full, summarize, visible
+from scantling.source.together import check_together
 
 __all__ = [
     "LARGEST_FILE",
@@ -39,6 +39,7 @@ __all__ = [
     "SourcePlan",
     "SourceShop",
     "Spot",
+    "check_together",
     "columns_of",
     "count_severities",
     "exit_status",

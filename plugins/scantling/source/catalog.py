@@ -9,49 +9,19 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from scantling.fault import Fault, Faulty
-from scantling.plan import Fitter, Plan, Survey, survey_plan
+from scantling.plan import Survey, survey_plan
 from scantling.shop import Shop, read_shop
 from scantling.source.diagnostic import Diagnostic, from_fault, from_found, sort_diagnostics
 from scantling.source.document import LARGEST_FILE, Document, Found, make_document, read_document
+from scantling.source.loaded import SourcePlan, SourceShop
 from scantling.source.plan_file import PlainData, read_plan_file, read_shop_file
-from scantling.source.spans import Spans
-from scantling.source.yaml_data import Data
+from scantling.source.together import check_together
 
 PLAN_FILE = "plan.md"
 """What a plan's file is called; its folder has the plan's name."""
 SHOP_FILE = "shop.yml"
 """What a catalog's shop file is called."""
 _NOTHING_READ = Survey(None, None, ())
-
-
-@dataclass(frozen=True, slots=True)
-class SourceShop:
-    """A shop file as it was read."""
-
-    path: Path
-    document: Document
-    data: Data | None
-    shop: Shop | None
-    """None where it is faulty."""
-    spans: Spans
-    diagnostics: tuple[Diagnostic, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class SourcePlan:
-    """A plan file as it was read."""
-
-    slug: str
-    path: Path
-    document: Document
-    data: Data | None
-    """Nested plain data whose scalars are text; None where the file does not parse."""
-    plan: Plan | None
-    """None where it is faulty."""
-    spans: Spans
-    fitter: Fitter | None = None
-    """None where it is faulty, or where there is no shop."""
-    diagnostics: tuple[Diagnostic, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,4 +142,5 @@ def read_catalog(folder: Path, *, root: Path | None = None) -> Catalog:
         load_plan(path, source_shop.shop, root=root) for path in paths if not path.parent.name.startswith(".")
     )
     diagnostics = [*source_shop.diagnostics, *(one for plan in plans for one in plan.diagnostics)]
+    diagnostics += check_together(plans)
     return Catalog(folder, source_shop.shop, source_shop, plans, sort_diagnostics(diagnostics))

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from scantling.fault import Place
 from scantling.measure import Money
 from scantling.shop import Shop
-from scantling.source.catalog import SourceShop
+from scantling.source.loaded import SourceShop
 
 
 def with_prices(source: SourceShop, prices: Mapping[str, Money], day: str) -> str:
