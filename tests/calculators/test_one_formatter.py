@@ -5,15 +5,18 @@ from __future__ import annotations
 import html
 import json
 import re
+from urllib.parse import parse_qsl
 
 import pytest
 
 from scantling.calculators import SLUGS, Answer, calculator, calculators, run, run_example
 from scantling.checks import CHECKS
 from scantling.cli import main
+from scantling.measure import Length, Money
 from scantling.pages.calculator_fragment import answer_html, calculator_fragment
-from scantling.pages.calculator_pages import LinkedPlan, calculator_pages
+from scantling.pages.calculator_pages import calculator_pages
 from scantling.pages.choices import Choices
+from scantling.pages.linked_plan import Ladder, LinkedPlan
 from scantling.pages.live.session import Session
 from tests.support.calculating import INCHES
 
@@ -113,8 +116,9 @@ def _good(slug):
     return good.given, good.result
 
 
+WIDTH = Ladder("width", Length(48), ((Length(36), Money(6120)), (Length(48), Money(107490))))
 PLANS = (
-    LinkedPlan("bench", "A *bench*", ("bench", "slats", "2x4")),
+    LinkedPlan("bench", "A *bench*", ("bench", "slats", "2x4"), (WIDTH,)),
     LinkedPlan("case", "Case", ("drawers",)),
 )
 
@@ -151,6 +155,16 @@ def test_plans_that_ask_the_question_are_linked(finished):
     assert "../../plans/bench/index.md" in pages["slats"]
     assert "../../plans/case/index.md" in pages["drawer"]
     assert "../../plans/bench/index.md" not in pages["drawer"]
+
+
+def test_costs_of_a_plan_can_be_put_into_the_fields(finished):
+    """The page about another size lists what plans cost, with links that the calculator understands."""
+    (page,) = [page for page in finished.pages if page.path == "calculators/scale-plan/index.md"]
+    (link,) = re.findall(r'href="(\?[^"]+)"', page.markdown)
+    typed = dict(parse_qsl(html.unescape(link)[1:]))
+
+    assert "36 in for $61.20, 48 in for $1,074.90" in html.unescape(page.markdown)
+    assert run("scale-plan", {**typed, "wanted": "42 in"}).result.figure("cost").value == Money(56805)
 
 
 def test_no_line_of_a_page_ends_its_block_early(finished):

@@ -124,7 +124,7 @@ def _working(given: Given, brace: Brace) -> tuple[str, ...]:
     turn = arc_tangent(brace.opening[1].inches, brace.opening[0].inches)
     slope = f"arctan({high} ÷ {wide}) = {float(turn.degrees):.2f}°"
     if brace.seat == CORNERS:
-        return (slope, f"√({wide}² + {high}²) = {exactly(brace.overall, given.display)}")
+        return (slope, f"√(({wide})² + ({high})²) = {exactly(brace.overall, given.display)}")
     sign = "+" if brace.seat == RAILS else "−"
     lean = arc_sine(brace.width / diagonal(*brace.opening))
     return (
@@ -134,7 +134,7 @@ def _working(given: Given, brace: Brace) -> tuple[str, ...]:
             f"{float(brace.angle.degrees):.2f}°"
         ),
         (
-            f"long point to long point: √({wide}² + {high}² − {width}²) = "
+            f"long point to long point: √(({wide})² + ({high})² − ({width})²) = "
             f"{exactly(brace.overall, given.display)}"
         ),
     )

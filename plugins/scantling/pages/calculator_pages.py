@@ -3,38 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from itertools import groupby
+from urllib.parse import quote_plus
 
 from scantling.calculators import SUBJECTS, Calculator, calculators, run
+from scantling.measure import Length, write_fraction, write_money
 from scantling.pages.calculator_form import calculator_form
 from scantling.pages.calculator_fragment import answer_drawings, answer_html
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.front_matter import in_front_matter
 from scantling.pages.html import escape, tag
+from scantling.pages.linked_plan import Ladder, LinkedPlan
 from scantling.pages.markdown_words import escape_markdown
 from scantling.shop import Shop
 
-FOLDER = "calculators"
+FOLDER, SCALING = "calculators", "scale-plan"
 INTRO = (
     "Questions that come up at the bench, away from any plan, each with its picture, its formula "
     "and where that is from."
 )
-
-
-@dataclass(frozen=True, slots=True)
-class LinkedPlan:
-    """A plan that a calculator's page may send its reader to."""
-
-    slug: str
-    title: str
-    words: tuple[str, ...]
-    """By which it is found: tags, parts, materials."""
-
-    def has(self, feature: str) -> bool:
-        """Return whether one of its words begins with the feature, or has a word that does."""
-        return any(f" {feature}" in f" {word.casefold()}" for word in self.words)
 
 
 def calculator_pages(shop: Shop | None, plans: Iterable[LinkedPlan], choices: Choices) -> Finished:
@@ -83,7 +71,7 @@ def _page(
         tag("p", tag("b", "A worked example. ") + escape(one.example.story), data_calc_story=True),
         tag("section", shown, data_search_exclude="true"),
         *_behind(one),
-        *_links(one, plans, choices.folder),
+        *(_costs(plans, choices, currency) if one.slug == SCALING else _links(one, plans, choices.folder)),
         tag(
             "div", tag("p", "Found under: " + escape(", ".join(found)), class_="sc-found"), class_="sc-ending"
         ),
@@ -121,3 +109,33 @@ def _links(one: Calculator, plans: tuple[LinkedPlan, ...], folder: str) -> Itera
     if one.checks:
         codes = ", ".join(tag("code", escape(code)) for code in one.checks)
         yield f"Every plan here is checked with the same formula, at each of its sizes: {codes}."
+
+
+def _costs(plans: tuple[LinkedPlan, ...], choices: Choices, currency: str) -> Iterator[str]:
+    """Yield the plans whose cost at several sizes is known, each with a link that fills the fields with it."""
+    lines = [
+        f"- [{escape_markdown(plan.title)}](../../{choices.folder}/{plan.slug}/index.md), "
+        f"{escape_markdown(ladder.name)}: {_ladder(ladder, choices, currency)}"
+        for plan in plans
+        for ladder in plan.ladders
+    ]
+    if lines:
+        yield "## Plans that come in several sizes"
+        yield "\n".join(lines)
+
+
+def _ladder(ladder: Ladder, choices: Choices, currency: str) -> str:
+    sizes = [(choices.display.length(size), write_money(cost, currency)) for size, cost in ladder.costs]
+    words = escape(", ".join(f"{size} for {cost}" for size, cost in sizes))
+    if not choices.engine:
+        return words
+    usual = _typed(ladder.usual)
+    pairs = (f"{_typed(size)} = {write_money(cost, '').replace(',', '')}" for size, cost in ladder.costs)
+    costs = ", ".join(pairs)
+    query = f"?usual={quote_plus(usual)}&wanted={quote_plus(usual)}&costs={quote_plus(costs)}"
+    return f"{words} ({tag('a', 'put these in', href=query)})"
+
+
+def _typed(length: Length) -> str:
+    """Return a length as a reader would type it, exactly."""
+    return f"{write_fraction(length.inches)} in"

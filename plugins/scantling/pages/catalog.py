@@ -6,10 +6,11 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from scantling.pages.all_sizes import PlanPages, plan_pages
-from scantling.pages.calculator_pages import LinkedPlan, calculator_pages
+from scantling.pages.calculator_pages import calculator_pages
 from scantling.pages.catalog_page import catalog_page
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
+from scantling.pages.linked_plan import LinkedPlan, ladders_of
 from scantling.pages.live.site import live_site
 from scantling.pages.photo_files import photos
 from scantling.source import Catalog, Diagnostic, SourceShop, sort_diagnostics
@@ -51,7 +52,12 @@ def _made(catalog: Catalog, choices: Choices) -> Iterable[PlanMade]:
 def _linked(plans: Iterable[PlanMade]) -> list[LinkedPlan]:
     """Return the plans that other pages may link to, with the words they are found by."""
     return [
-        LinkedPlan(plan.slug, plan.pages.title, plan.pages.finished.pages[0].search_words)
+        LinkedPlan(
+            plan.slug,
+            plan.pages.title,
+            plan.pages.finished.pages[0].search_words,
+            ladders_of(plan.pages.sizes),
+        )
         for plan in plans
         if plan.pages is not None and plan.pages.title
     ]

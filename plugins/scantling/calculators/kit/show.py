@@ -70,7 +70,8 @@ def show(figure: Figure, display: Display, currency: str) -> Shown:
         shop, exact, off, over = cell(value, display, currency, figure.places), "", "", ""
         if figure.unit:
             shop = f"{shop} {figure.unit}" if figure.unit != "%" else f"{shop}%"
-        if isinstance(value, Fraction) and (value * 10**figure.places).denominator != 1:
+        exactness = isinstance(value, Fraction) and figure.unit != "%"
+        if exactness and (Fraction(value) * 10**figure.places).denominator != 1:
             finer = write_decimal(value, figure.places + 2)
             exact = fraction(value) if value.denominator <= 64 else f"≈ {finer}"
     number, unit = plain(value, figure.unit)
