@@ -1,6 +1,6 @@
 """Can a stranger build this, at every size? One file a check."""
 
-from scantling.checks.accepts import NO_REASON, UNKNOWN, UNUSED
+from scantling.checks.accepts import UNKNOWN, UNUSED
 from scantling.checks.allow_variation import ALLOW_VARIATION
 from scantling.checks.caution import Caution
 from scantling.checks.cautions_called import CAUTIONS, cautions_for
@@ -73,7 +73,6 @@ CHECKS: tuple[Check, ...] = (
 
 __all__ = [
     "CHECKS",
-    "NO_REASON",
     "UNKNOWN",
     "UNUSED",
     "Caution",

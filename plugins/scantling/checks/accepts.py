@@ -11,12 +11,10 @@ UNKNOWN = "accept-unknown"
 """Code of an `accept` that names no check."""
 UNUSED = "accept-unused"
 """Code of one that silences nothing."""
-NO_REASON = "accept-without-reason"
-"""Code of one that gives no reason."""
 
 
-def accepts_of(plan: Plan) -> Iterator[tuple[Place, str, str]]:
-    """Yield place, check and reason of every `accept` in a plan."""
+def accepts_of(plan: Plan) -> Iterator[tuple[Place, str]]:
+    """Yield place and check of every `accept` in a plan."""
     yield from _listed(Place(("accept",)), plan.accepts)
     for part in plan.parts.values():
         yield from _listed(part.place.at("accept"), part.accepts)
@@ -24,28 +22,24 @@ def accepts_of(plan: Plan) -> Iterator[tuple[Place, str, str]]:
         yield from _listed(step.place.at("accept"), step.accepts)
 
 
-def _listed(place: Place, accepts: Mapping[str, str]) -> Iterator[tuple[Place, str, str]]:
-    yield from ((place.at(name), name, reason) for name, reason in accepts.items())
+def _listed(place: Place, accepts: Mapping[str, str]) -> Iterator[tuple[Place, str]]:
+    yield from ((place.at(name), name) for name in accepts)
 
 
 def misnamed_accepts(plan: Plan, known: Iterable[str]) -> Iterator[Fault]:
-    """Yield a warning for each `accept` that names no check, a hint for one that gives no reason."""
+    """Yield a warning for each `accept` that names no check."""
     known = tuple(known)
-    for place, name, reason in accepts_of(plan):
+    for place, name in accepts_of(plan):
         if name not in known:
             message = f"there is no check called '{name}', so nothing is silenced here"
             help_line = did_you_mean(name, known, kind="checks")
             yield Fault(UNKNOWN, message, place.key(), help_line, severity=Severity.WARNING)
-        elif not reason.strip():
-            help_line = f"write '{name}: why it is all right here'"
-            message = f"'{name}' is accepted without a reason"
-            yield Fault(NO_REASON, message, place.key(), help_line, severity=Severity.HINT)
 
 
 def unused_accepts(plan: Plan, known: Iterable[str], used: Iterable[Place]) -> Iterator[Fault]:
     """Yield a hint for each `accept` that silenced nothing over the whole range of sizes."""
     known, used = frozenset(known), frozenset(used)
-    for place, name, _ in accepts_of(plan):
+    for place, name in accepts_of(plan):
         if name in known and place not in used:
             message = f"nothing is found that '{name}' would have to accept here"
             yield Fault(UNUSED, message, place.key(), "take the line out", severity=Severity.HINT)

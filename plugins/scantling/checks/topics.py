@@ -12,7 +12,7 @@ from scantling.checks.caution import Call, Called, Topic, Work
 from scantling.checks.saying import length
 from scantling.checks.tip_over import SAID, needs_anchor
 from scantling.measure import Length
-from scantling.plan import FittedPart
+from scantling.plan import FittedPart, glued_section
 from scantling.shop import Stock
 
 _PANELS = {"dado", "groove", "rabbet"}
@@ -57,8 +57,11 @@ def _short_rip(work: Work) -> Called:
     """A piece that is ripped when it is short already: cut to length for a glue-up, then trimmed."""
     least = max(work.shop.rules.least_rip_length, Length(24))
     for part, stock in _stocks(work):
-        trimmed = part.part.glue_up is not None and _is_ripped(part, stock)
-        if trimmed and part.blank.along < least:
+        if part.part.glue_up is None:
+            continue
+        wide, thick = glued_section(part)
+        is_ripped = _is_ripped(part, stock) or part.width < wide or part.thick < thick
+        if is_ripped and part.blank.along < least:
             return Call(
                 f"the blanks of '{part.id}' are ripped when they are {length(part.blank.along)} long",
                 work.step_of(part.id),
