@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.timeout(600)]  # the first one builds the site
 
 PAGES = ("", "plans/", "plans/entry-bench/", "plans/entry-bench/width-36in/", "reference/checked-against/")
 SCREENS = {"phone": {"width": 390, "height": 844}, "desktop": {"width": 1280, "height": 900}}

@@ -6,7 +6,7 @@ import pytest
 
 from tests.support.catalogs import build_small_site
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.timeout(600)]  # the first one builds the site
 
 
 @pytest.fixture(scope="session")

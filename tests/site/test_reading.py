@@ -9,7 +9,7 @@ import sys
 
 import pytest
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.timeout(600)]  # the first one builds the site
 
 PHONE = {"width": 390, "height": 844}
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from scantling.pages.facts import measure, thickness
-from scantling.pages.html import escape, tag
+from scantling.pages.html import escape, sentence, tag
 from scantling.pages.look import Look
 from scantling.plan import FittedPart
 from scantling.report import Report, origin_words, part_notes
@@ -20,20 +20,15 @@ def cut_list(report: Report, look: Look) -> str:
 
 def _row(part: FittedPart, report: Report, look: Look) -> str:
     mark = tag("b", escape(part.letter), class_="sc-mark")
-    notes = " ".join(escape(_sentence(note)) for note in part_notes(part, look.display))
+    notes = " ".join(escape(sentence(note)) for note in part_notes(part, look.display))
     name = mark + " " + escape(part.id) + (tag("small", notes) if notes else "")
     origins = [escape(origin_words(origin)) for origin in report.origins if origin.part.id == part.id]
     cells = [
         tag("th", name, scope="row"),
-        tag("td", str(part.count), class_="sc-count", data_label="×"),
+        tag("td", str(part.count), class_="sc-count"),
         tag("td", measure(part.length, look), class_="sc-size"),
         tag("td", measure(part.width, look), class_="sc-size"),
         tag("td", thickness(part.thick, look), class_="sc-size"),
         tag("td", "<br>".join(tag("span", origin) for origin in origins), class_="sc-from"),
     ]
     return tag("tr", "".join(cells), data_part=part.id)
-
-
-def _sentence(words: str) -> str:
-    whole = words[:1].upper() + words[1:]
-    return whole if whole.endswith((".", "!", "?")) else f"{whole}."

@@ -45,6 +45,12 @@ def items(contents: Iterable[str], **attributes: object) -> str:
     return tag("ul", inner, **attributes) if inner else ""
 
 
+def sentence(words: str) -> str:
+    """Return words as a sentence: with a capital and a full stop."""
+    whole = words[:1].upper() + words[1:]
+    return whole if whole.endswith((".", "!", "?")) else f"{whole}."
+
+
 def slug(words: str) -> str:
     """Return words as they may stand in an address: lower-case letters, digits and single hyphens."""
     kept = "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in words.lower())

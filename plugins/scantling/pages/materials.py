@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from scantling.measure import Money, write_area, write_board_feet, write_linear, write_money, write_number
 from scantling.pages.facts import measure, thickness
-from scantling.pages.html import escape, tag
+from scantling.pages.html import escape, sentence, tag
 from scantling.pages.look import Look
 from scantling.report import Report, StockLine, WareLine
 
@@ -63,16 +63,17 @@ def _ware_words(line: WareLine, look: Look) -> tuple[str, str]:
     ware = line.ware
     notes = []
     if line.needed and ware.count != 1:
-        notes.append(f"{escape(write_number(line.needed))} needed")
+        notes.append(f"{write_number(line.needed)} needed")
     if line.length is not None:
-        notes.append(f"{escape(write_linear(line.length, system=look.display.system))} needed")
+        notes.append(f"{write_linear(line.length, system=look.display.system)} needed")
     if line.area is not None:
-        notes.append(f"for {escape(write_area(line.area, system=look.display.system))}")
-    notes += [escape(note) for note in (line.why, ware.note) if note]
+        notes.append(f"for {write_area(line.area, system=look.display.system)}")
+    notes += [note for note in (line.why, ware.note) if note]
+    told = [escape(sentence(note)) for note in notes]
     if ware.caution:
-        notes.append(tag("span", tag("b", "Caution: ") + escape(ware.caution), class_="sc-warn"))
+        told.append(tag("span", tag("b", "Caution: ") + escape(ware.caution), class_="sc-warn"))
     sold = f", {escape(ware.sold)}" if ware.sold != "each" else ""
-    return escape(ware.key) + sold, "; ".join(notes)
+    return escape(ware.key) + sold, " ".join(told)
 
 
 def _sums(report: Report, look: Look) -> str:
