@@ -112,7 +112,7 @@ def _links(one: Calculator, plans: tuple[LinkedPlan, ...], folder: str) -> Itera
 
 
 def _costs(plans: tuple[LinkedPlan, ...], choices: Choices, currency: str) -> Iterator[str]:
-    """Yield the plans whose cost at several sizes is known, each with a link that fills the fields with it."""
+    """Yield the plans whose cost at several sizes is known, each with a link that fills the fields."""
     lines = [
         f"- [{escape_markdown(plan.title)}](../../{choices.folder}/{plan.slug}/index.md), "
         f"{escape_markdown(ladder.name)}: {_ladder(ladder, choices, currency)}"
