@@ -135,7 +135,8 @@ def test_a_glued_panel_splits():
     (fault,) = only(framed(glue="yes"), "wood-movement")
 
     assert fault.message == (
-        "'field' is solid and 11 1/4 in wide: it swells and shrinks by about 1/8 in, but is glued into 'stile'"
+        "'field' is solid and 11 1/4 in wide: it swells and shrinks by about 1/8 in, "
+        "but is glued into 'stile'"
     )
     assert fault.place.path == ("joins", 0, "glue")
 

@@ -18,10 +18,10 @@ from tests.checks.test_strength import shelf
 
 
 def test_the_smallest_failing_change_is_told():
-    """A shelf as long as the piece is wide sags from 37 in on."""
+    """A shelf as long as the piece is wide sags from 36 1/2 in on."""
     (fault,) = [one for one in found(shelf("width"), sweeping=True) if one.code == "shelf-sag"]
 
-    assert fault.message.startswith("at width 37 in and above: 'shelf' spans 37 in")
+    assert fault.message.startswith("at width 36 1/2 in and above: 'shelf' spans 36 1/2 in")
 
 
 def test_what_fails_below_is_told_from_above():
