@@ -10,9 +10,9 @@ import numpy as np
 import pytest
 import trimesh
 
-from scantling.drawing import make_model, to_glb
+from scantling.drawing import cut_order, make_model, to_glb
 from scantling.geometry import fit_brace
-from scantling.measure import Length
+from scantling.measure import Length, write_length
 from tests.outside.sources import checked
 from tests.support.placing import fit
 
@@ -89,6 +89,21 @@ def test_a_brace_touches_both_corners_and_is_as_wide_as_its_strip(run, rise, wid
         else:
             assert min(gaps[:2]) == pytest.approx(0, abs=1e-9)
             assert min(gaps[2:]) == pytest.approx(0, abs=1e-9)
+
+
+@checked(quantity="saw-setting", kind="common practice")
+def test_the_fence_is_set_to_the_width_of_the_strip_and_the_stop_to_the_length_of_the_piece():
+    """A 5 1/2 in board gives two 2 1/2 in strips at one setting of the fence, and 1/4 in is left."""
+    kerf, strip, long = Length(Fraction(1, 8)), Length(Fraction(5, 2)), Length(30)
+    board = (Length(72), Length(Fraction(11, 2)))
+    pieces = [(x, y, long, strip) for x in (Length(0), long + kerf) for y in (Length(0), strip + kerf)]
+    cuts = cut_order(*board, kerf, pieces, [], write_length)
+
+    rips = [cut for cut in cuts if cut.y1 == cut.y2]
+    assert [cut.setting for cut in rips] == ["rip, fence at 2 1/2 in"] * 2
+    assert 5.5 - (rips[-1].y1 + 1 / 16) == pytest.approx(0.25)
+    assert {cut.setting for cut in cuts if cut.x1 == cut.x2} == {"crosscut at 30 in"}
+    assert [cut.number for cut in rips] == [1, 2], "long rips come before short pieces"
 
 
 FRAME = {

@@ -14,7 +14,7 @@ from scantling.drawing.stage import Room, Stage, draw, look, set_stage
 from scantling.geometry import FRONT, SIDE, TOP, View
 from scantling.measure import Length
 
-_LETTER, _TOP = 11.0, 20.0
+_LETTER, _TOP, _MARGIN = 11.0, 20.0, 46.0
 _LONG = 9 / 20
 """A part bounds an opening if it is at least so much of the whole piece long."""
 _NEAR = 1 / 3
@@ -49,9 +49,9 @@ def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
     """Return one elevation, `name` being front, side or top."""
     face = FACES[name]
     seen = look(model.bodies, face.view)
-    stage, wide, high = set_stage(seen, Room(36, _TOP, width - 36 - 46, width * 0.95))
+    stage, wide, high = set_stage(seen, Room(36, _TOP, width - 36 - _MARGIN, width * 0.95))
     shapes = draw(seen, stage, model.titles)
-    left, bottom = 36 + (width - 82 - wide) / 2, _TOP + high
+    left, bottom = 36 + (width - 36 - _MARGIN - wide) / 2, _TOP + high
     frame = _Frame(model, face, stage, left, left + wide, _TOP, bottom)
     chain = frame.level_chain(bottom + 16)
     shapes += chain
@@ -103,7 +103,26 @@ class _Frame:
             words = self._words((low, high))
             if text_width(words, _LETTER) + 6 <= x2 - x1:
                 shapes.append(across(x1, x2, y, words, to=self.bottom))
-        return shapes
+        return [*shapes, *self._reveal(y)]
+
+    def _reveal(self, y: float) -> list[Shape]:
+        """Return the line from the last part that stands to the end of the whole, its words beside it."""
+        spans, whole = self._bounding(self.face.level, self.face.rise), self._whole(self.face.level)
+        if not spans or whole[1] <= max(high for _, high in spans):
+            return []
+        end = max(high for _, high in spans)
+        words = self._words((end, whole[1]))
+        fits = text_width(words, _LETTER) + 8 <= _MARGIN
+        return [across(self._across(end), self.right, y, words, to=self.bottom)] if fits else []
+
+    def _from_floor(self, x: float) -> list[Shape]:
+        """Return the line from the floor to the lowest part that lies."""
+        spans, whole = self._bounding(self.face.rise, self.face.level), self._whole(self.face.rise)
+        low = min((low for low, _ in spans), default=whole[0])
+        words = self._words((whole[0], low))
+        y1, y2 = self._up(low), self._up(whole[0])
+        fits = text_width(words, _LETTER) + 6 <= y2 - y1 or text_width(words, _LETTER) + 26 <= _MARGIN
+        return [upright(y1, y2, x, words, to=self.right)] if low > whole[0] and fits else []
 
     def upright_chain(self, x: float) -> list[Shape]:
         """Return the lines of the openings between parts that lie, as far as their words fit."""
@@ -115,7 +134,7 @@ class _Frame:
                 shapes.append(upright(y1, y2, x, words, to=self.right))
             elif y2 - y1 >= _LETTER:
                 shapes.append(upright(y1, y2, x, words, to=self.right, size=9.5))
-        return shapes
+        return [*shapes, *self._from_floor(x)] if shapes else []
 
     def _words(self, span: Span) -> str:
         return self.model.display.length(span[1] - span[0])
@@ -131,16 +150,19 @@ class _Frame:
 
     def _openings(self, axis: int, along: int) -> list[Span]:
         """Return the gaps along one axis between the near parts that are long along the other."""
+        whole = self._whole(axis)
+        return [gap for gap in _gaps(self._bounding(axis, along)) if gap != whole]
+
+    def _bounding(self, axis: int, along: int) -> list[Span]:
+        """Return where the near parts that are long along one axis lie along the other."""
         low, high = self._whole(along)
-        spans = [
+        return [
             (body.placed.low[axis], body.placed.high[axis])
             for body in self.model.bodies
             if body.placed.is_box
             and (body.high[along] - body.low[along]) >= _LONG * _number(high - low)
             and self._is_near(body)
         ]
-        whole = self._whole(axis)
-        return [gap for gap in _gaps(spans) if gap != whole]
 
     def _is_near(self, body: Body) -> bool:
         axis = self.face.near

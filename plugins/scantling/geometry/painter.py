@@ -130,9 +130,14 @@ def _compare(shadows: list[_Shadow], i: int, j: int, before: dict[int, list[int]
 def _nearer(one: _Shadow, other: _Shadow, view: View) -> int:
     """Return 1 if `one` may cover `other`, -1 the other way round, 0 if neither covers the other."""
     side = dot(divider(one.solid, other.solid), view.toward)
-    if abs(side) < _LEVEL or _flat_apart(one.outline, other.outline):
+    if abs(side) < _LEVEL or (not _are_upright(one, other) and _flat_apart(one.outline, other.outline)):
         return 0
     return -1 if side > 0 else 1
+
+
+def _are_upright(one: _Shadow, other: _Shadow) -> bool:
+    """Return whether both are upright rectangles on the page, whose overlap is known already."""
+    return one.solid.is_box and other.solid.is_box and len(one.outline) == len(other.outline) == 4
 
 
 def _flat_apart(one: list[tuple[float, float]], other: list[tuple[float, float]]) -> bool:

@@ -6,6 +6,13 @@ from scantling.quantities.quantity import Quantity
 
 QUANTITIES: tuple[Quantity, ...] = (
     Quantity(
+        id="saw-setting",
+        title="Saw settings on cut diagrams",
+        unit="in, mm",
+        meaning="What the fence or the stop is set to for each cut of a board, in the order of the cuts.",
+        room="drawing",
+    ),
+    Quantity(
         id="model-3d",
         title="Parts in the 3-D file",
         unit="m",
