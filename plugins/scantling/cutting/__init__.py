@@ -1,6 +1,6 @@
 """From parts and stock to a cutting plan, with a proven bound on its cost."""
 
-from scantling.cutting.answer import Answer, Board, Offcut, Piece
+from scantling.cutting.answer import Answer, Board, Cut, Offcut, Panel, Piece
 from scantling.cutting.for_plan import (
     CutBoard,
     CutPiece,
@@ -15,12 +15,14 @@ from scantling.cutting.order import Order, Wanted, write_order
 from scantling.cutting.problem import PartItem, Problem, Rules, StockItem
 from scantling.cutting.solve import solve
 from scantling.cutting.steps import DEFAULT_STEPS
+from scantling.cutting.tree import cuts_in_order, replay
 from scantling.cutting.trimmings import OffcutPiece
 
 __all__ = [
     "DEFAULT_STEPS",
     "Answer",
     "Board",
+    "Cut",
     "CutBoard",
     "CutPiece",
     "CuttingPlan",
@@ -30,6 +32,7 @@ __all__ = [
     "Offcut",
     "OffcutPiece",
     "Order",
+    "Panel",
     "PartItem",
     "Piece",
     "Problem",
@@ -38,6 +41,8 @@ __all__ = [
     "Wanted",
     "cut_plan",
     "cut_together",
+    "cuts_in_order",
+    "replay",
     "solve",
     "write_order",
 ]

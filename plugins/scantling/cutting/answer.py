@@ -12,8 +12,11 @@ class Piece:
 
     part: str
     x: int
+    """Along the board, from its left end."""
     y: int
+    """Across the board, from its lower edge."""
     length: int
+    """Along the board, as it lies."""
     width: int
 
     def to_data(self) -> dict[str, Any]:
@@ -23,7 +26,7 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Offcut:
-    """A rectangle that is left over."""
+    """A rectangle that is left over and kept."""
 
     x: int
     y: int
@@ -36,20 +39,80 @@ class Offcut:
 
 
 @dataclass(frozen=True, slots=True)
+class Cut:
+    """One cut, right through a panel."""
+
+    number: int
+    """When it is made, from 1."""
+    is_rip: bool
+    """A rip runs along the board; otherwise it is a crosscut."""
+    setting: int
+    """Fence or stop: how wide or long what falls off is, measured from the panel's lower edge or left end.
+
+    Nothing or less where only the blade's edge trims the panel."""
+    warning: str = ""
+    """Why a person should not make this cut as it is, or ""."""
+
+    @property
+    def kind(self) -> str:
+        """Return "rip" or "crosscut"."""
+        return "rip" if self.is_rip else "crosscut"
+
+
+@dataclass(frozen=True, slots=True)
+class Panel:
+    """A rectangle of a board: a piece, an offcut, waste, or what a cut parts in two."""
+
+    x: int
+    y: int
+    length: int
+    width: int
+    piece: int | None = None
+    """Which of the board's pieces this is."""
+    is_kept: bool = False
+    cut: Cut | None = None
+    freed: Panel | None = None
+    """What falls off."""
+    rest: Panel | None = None
+    """What stays, beyond the kerf; None where the kerf takes all of it."""
+
+    def to_data(self) -> dict[str, Any]:
+        """Return the panel and all that is cut from it as plain data."""
+        data: dict[str, Any] = {"x": self.x, "y": self.y, "length": self.length, "width": self.width}
+        if self.cut is None:
+            if self.piece is not None:
+                data["piece"] = self.piece
+            else:
+                data["kept"] = self.is_kept
+            return data
+        data["cut"] = {"number": self.cut.number, "kind": self.cut.kind, "setting": self.cut.setting}
+        if self.cut.warning:
+            data["cut"]["warning"] = self.cut.warning
+        data["freed"] = self.freed.to_data() if self.freed else None
+        data["rest"] = self.rest.to_data() if self.rest else None
+        return data
+
+
+@dataclass(frozen=True, slots=True)
 class Board:
     """One piece of stock with all that is cut from it."""
 
     stock: str
     pieces: tuple[Piece, ...]
     offcuts: tuple[Offcut, ...] = ()
+    cuts: Panel | None = None
+    """The whole board, as the root of the tree of cuts."""
 
     def to_data(self) -> dict[str, Any]:
         """Return the board in the form of the cutting seam."""
-        return {
+        data: dict[str, Any] = {
             "stock": self.stock,
             "pieces": [piece.to_data() for piece in self.pieces],
             "offcuts": [offcut.to_data() for offcut in self.offcuts],
         }
+        if self.cuts is not None:
+            data["cuts"] = self.cuts.to_data()
+        return data
 
 
 @dataclass(frozen=True, slots=True)
