@@ -283,7 +283,7 @@ def shelf_overloaded(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     shelves = [name for name in plan.parts if re.fullmatch(r"shelf(?: slat| picket)?", name)]
     start, _ = plan.section("lengths")
     for name in shelves:
-        text = plan.with_(start, start, "  shelf load: 90000\n")
+        text = plan.with_(start, start, "  shelf load: 20000\n")
         at = Text(text).part_value(name, "length")
         yield broken(f"'{name}' overloaded", text, "shelf-sag", at[0])
 

@@ -60,7 +60,7 @@ def test_an_option_is_told_by_its_word():
     data["parts"]["knob"] = {"from": "1x4", "length": "2 in", "only if": "look is fancy"}
     (fault,) = [one for one in found(data, sweeping=True) if one.code == "parts-used"]
 
-    assert fault.message == "at look 'fancy': no step uses 'knob' (1 are cut)"
+    assert fault.message == "at look 'fancy': no step uses 'knob' (1 is cut)"
 
 
 def test_a_sweep_tries_ends_steps_and_options():

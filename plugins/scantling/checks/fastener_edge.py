@@ -38,9 +38,8 @@ def _row(part: FittedPart, work: FittedWork) -> str:
         return f"the last of these {kind} would be {there}"
     nearest = min(work.from_end, room - last)
     if nearest < least:
-        return (
-            f"these {kind} come within {length(nearest)} of an edge of '{part.id}'; {length(least)} is little"
-        )
+        near = f"within {length(nearest)} of an edge of '{part.id}'"
+        return f"these {kind} come {near}; {length(least)} is the least"
     return ""
 
 

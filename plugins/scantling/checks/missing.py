@@ -25,11 +25,11 @@ def _alt_text(subject: Subject) -> Iterator[Finding]:
     for step in subject.plan.steps:
         if step.picture and not step.picture_alt.strip():
             yield Finding(
-                "nobody who cannot see this picture is told what it shows", step.place.at("picture")
+                "those who cannot see this picture are not told what it shows", step.place.at("picture")
             )
     photo = subject.plan.photo
     if photo is not None and not photo.alt.strip():
-        yield Finding("nobody who cannot see this photo is told what it shows", photo.place.at("alt"))
+        yield Finding("those who cannot see this photo are not told what it shows", photo.place.at("alt"))
 
 
 SUMMARY_MISSING = _lacking(

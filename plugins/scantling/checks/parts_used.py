@@ -21,7 +21,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
         count = used.get(part.id, 0)
         if count == 0:
             yield Finding(
-                f"no step uses '{part.id}' ({part.count} are cut)",
+                f"no step uses '{part.id}' ({part.count} {'is' if part.count == 1 else 'are'} cut)",
                 part.part.place.key(),
                 f"add 'uses: {part.id}' to the step that puts it in",
             )

@@ -66,9 +66,16 @@ def _between_supports(subject: Subject, part: FittedPart) -> Length:
         pair = join.join.first, join.join.second
         other = subject.fitted.part(pair[1] if pair[0] == part.id else pair[0]) if part.id in pair else None
         is_rail = other is not None and other.count > 1 and _RAIL.search(other.id.casefold())
-        if other is not None and is_rail and other.length * 4 >= part.length * 3:
+        if other is not None and is_rail and _runs_along(part, other):
             return min(part.width, part.length)
     return part.length
+
+
+def _runs_along(part: FittedPart, other: FittedPart) -> bool:
+    """Return whether a rail lies along a shelf: as placed, or, without places, if it is about as long."""
+    if part.placed and other.placed:
+        return part.placed[0].axes[0] == other.placed[0].axes[0]
+    return part.length * 3 <= other.length * 4 and other.length * 3 <= part.length * 4
 
 
 def _named(value: Value | None, otherwise: Length) -> Length:

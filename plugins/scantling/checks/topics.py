@@ -142,17 +142,17 @@ def _oily_rags(work: Work) -> Called:
 
 def _food(work: Work) -> Called:
     found = _FOOD.search(work.words)
-    return Call(f"it is found under '{found[0]}'") if found else None
+    return Call(f"readers find it under '{found[0]}'") if found else None
 
 
 def _child(work: Work) -> Called:
     found = _CHILD.search(work.words)
-    return Call(f"it is found under '{found[0]}'") if found else None
+    return Call(f"readers find it under '{found[0]}'") if found else None
 
 
 def _loft(work: Work) -> Called:
     found = _LOFT.search(work.words)
-    return Call(f"it is found under '{found[0]}'") if found else None
+    return Call(f"readers find it under '{found[0]}'") if found else None
 
 
 def _anchor(work: Work) -> Called:

@@ -9,7 +9,7 @@ from argparse import ArgumentParser, Namespace
 from collections.abc import Iterator
 from dataclasses import replace
 
-from scantling.checks import CHECKS, examine, sweep
+from scantling.checks import CHECKS, examine_offered, sweep
 from scantling.cli.catalogs import add_catalog_argument, find_catalog, find_plan, plan_names, plan_of, shop_of
 from scantling.cli.command import Command, say, tell
 from scantling.fault import Fault, Faulty, Place
@@ -83,7 +83,7 @@ def _examined(source: SourcePlan, *, over_all_sizes: bool) -> list[Diagnostic]:
     """Return what the checks find in a plan that can be fitted, at its usual size or over its whole range."""
     if source.fitter is None:
         return []
-    ask = sweep if over_all_sizes else examine
+    ask = sweep if over_all_sizes else examine_offered
     faults = [*_cut(source.fitter), *ask(source.fitter, CHECKS)]
     known = {(one.code, one.spot) for one in source.diagnostics}
     found = [from_fault(fault, source.document, source.spans) for fault in faults]

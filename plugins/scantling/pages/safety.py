@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from scantling.pages.html import tag
+from collections.abc import Iterable
+
+from scantling.checks import Caution, cautions_for
+from scantling.pages.html import escape, items, tag
 from scantling.pages.look import Look
 from scantling.pages.steps import cautions
 from scantling.report import Report
@@ -15,5 +18,17 @@ ALWAYS = (
 
 
 def safety(report: Report, look: Look) -> str:
-    """Return the plan's own cautions, and the one that always holds."""
-    return cautions(report.fitted.cautions, look) + tag("p", ALWAYS, class_="sc-always")
+    """Return the plan's own cautions, those that its work calls for, and the one that always holds."""
+    own = cautions(report.fitted.cautions, look)
+    called = cautions_for(report.fitted, report.shop, report.cutting)
+    return own + _called(called) + tag("p", ALWAYS, class_="sc-always")
+
+
+def _called(called: Iterable[Caution]) -> str:
+    told = [escape(_words(caution)) for caution in called]
+    return tag("div", tag("b", "Caution") + items(told), class_="sc-caution", role="note") if told else ""
+
+
+def _words(caution: Caution) -> str:
+    step = f"In step {caution.where}: " if caution.where else ""
+    return f"{step}{caution.text} (See: {caution.source}.)"
