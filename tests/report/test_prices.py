@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from itertools import pairwise
 
 import pytest
 
@@ -121,9 +122,10 @@ def test_cost_by_size_steps_up_with_the_boards():
     chart = cost_by_size(fitter, main_size(fitter))
 
     assert (chart.points[0].value, chart.points[-1].value) == (Length(30), Length(72))
-    costs = {point.value: point.cost for point in chart.points}
+    after = {here.value: following.cost for here, following in pairwise(chart.points)}
+    assert chart.sweet_spots
     for spot in chart.sweet_spots:
-        assert costs[spot.value + Length(1)] > spot.cost
+        assert after[spot.value] - spot.cost == spot.rise > Money(0)
 
 
 def test_a_record_remembers_what_was_before_the_last_change():

@@ -10,15 +10,17 @@ from scantling.cutting import Memory
 from scantling.fault import Faulty
 from scantling.pages.card import Card, card_of
 from scantling.pages.choices import Choices
+from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
-from scantling.pages.drawings import Drawings, card_drawing
+from scantling.pages.drawings import Drawing, Drawings, card_drawing
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.live.site import live_block, live_plan
+from scantling.pages.linked_plan import Ladder, ladders_of
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import render_words
 from scantling.pages.plan_page import AtSize, plan_page
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
-from scantling.report import Report, plan_data, report_on
+from scantling.report import Report, cost_by_size, main_size, plan_data, report_on
 from scantling.source import Diagnostic, SourcePlan, from_fault
 
 
@@ -33,6 +35,8 @@ class PlanPages:
     """The plan reckoned at each size, the usual one first."""
     title: str = ""
     """The plan's title on one line."""
+    ladders: tuple[Ladder, ...] = ()
+    """What it costs at the sizes that it offers; kept where the sizes themselves are not."""
 
 
 def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = None) -> PlanPages:
@@ -54,6 +58,7 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
         here_look = replace(look, up="../" if here.offered.slug else "")
         live = live_block([size.report for size in sizes], here.offered.choice, here_look.up, choices)
         drawings = Drawings(here.report, look.display)
+        chart, cost = _cost(source.fitter, here, look, memory) if not here.offered.slug else (None, "")
         page = plan_page(
             here,
             sizes,
@@ -63,16 +68,23 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
             drawings=drawings,
             live=live,
             papers=choices.papers,
+            cost=cost,
         )
         pages.append(page)
         files += _beside(page.path.rpartition("/")[0], here.report, drawings, look)
+        if chart is not None:
+            files.append(SideFile(f"{folder}/{chart.file}", chart.svg))
     if choices.engine:
         files.append(live_plan(source.slug, source.data, look.words, folder))
     card = _card(source.slug, sizes[0].report, look)
     if card.drawing is not None:
         files.append(SideFile(f"{folder}/{card.drawing.file}", card.drawing.svg))
     return PlanPages(
-        Finished(tuple(pages), tuple(files)), card_of(card), sizes, " ".join(source.fitter.plan.title.split())
+        Finished(tuple(pages), tuple(files)),
+        card_of(card),
+        sizes,
+        " ".join(source.fitter.plan.title.split()),
+        ladders=ladders_of(sizes),
     )
 
 
@@ -90,6 +102,16 @@ def _sizes(
                     told.add((fault.code, fault.place))
                     moved = replace(fault, message=fault.message + where)
                     faults.append(from_fault(moved, source.document, source.spans))
+
+
+def _cost(fitter: Fitter, here: AtSize, look: Look, memory: Memory | None) -> tuple[Drawing | None, str]:
+    """Return the chart of what each inch costs, and its words; nothing for a plan of one size."""
+    size = main_size(fitter)
+    if size is None:
+        return None, ""
+    chart = cost_by_size(fitter, size, here.offered.choice, memory=memory)
+    drawing = cost_drawing(chart, here.report, look.display)
+    return drawing, cost_words(chart, here.report, drawing, look)
 
 
 def _card(slug: str, report: Report, look: Look) -> Card:

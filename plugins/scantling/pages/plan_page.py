@@ -39,6 +39,7 @@ def plan_page(
     drawings: Drawings | None = None,
     live: str = "",
     papers: bool = False,
+    cost: str = "",
 ) -> Page:
     """Return the page of a plan at one size.
 
@@ -49,6 +50,7 @@ def plan_page(
         drawings: of the plan at this size, where they have been made already.
         live: the controls with which readers choose a size of their own.
         papers: whether printable plans lie beside the page.
+        cost: what each inch costs.
     """
     plan = here.report.fitted.plan
     is_usual = not here.offered.slug
@@ -57,7 +59,7 @@ def plan_page(
     blocks = [
         f"# {escape_markdown(_title(here))}",
         *_head(fragments, here, sizes, live + _files(papers=papers)),
-        *_sections(fragments),
+        *_sections({**fragments, "cost": cost}),
         _ending(here, found),
     ]
     meta: dict[str, object] = {
@@ -114,7 +116,7 @@ def _files(*, papers: bool) -> str:
 
 def _sections(fragments: dict[str, str]) -> Iterator[str]:
     for name, title in SECTIONS:
-        if fragments[name]:
+        if fragments.get(name):
             yield f"## {title}"
             block = _fragment(name, fragments[name])
             yield block if name in SEARCHED else _unsearched(block)

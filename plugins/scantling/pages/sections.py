@@ -11,6 +11,7 @@ SECTIONS = (
     ("views", "Drawings"),
     ("steps", "Steps"),
     ("safety", "Safety"),
+    ("cost", "What each inch costs"),
     ("notes", "Notes and corrections"),
 )
 """Fragments that stand under a heading of their own."""

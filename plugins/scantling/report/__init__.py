@@ -1,6 +1,6 @@
 """Materials list, cut list, board feet, cost, weight, and where each piece comes from."""
 
-from scantling.report.cost_by_size import CostChart, CostPoint, cost_by_size, main_size
+from scantling.report.cost_by_size import CostChart, CostPoint, SweetSpot, cost_by_size, main_size
 from scantling.report.data import plan_data
 from scantling.report.materials import SHELVES, MaterialsList, StockLine, WareLine, list_materials
 from scantling.report.price_change import PlanChange, PriceChange, PriceReport, compare, price_words
@@ -43,6 +43,7 @@ __all__ = [
     "PriceReport",
     "Report",
     "StockLine",
+    "SweetSpot",
     "Totals",
     "WareLine",
     "compare",

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
+from scantling.cutting import Memory
 from scantling.fault import Faulty
 from scantling.formula import Value
 from scantling.measure import Length, Money
 from scantling.plan import USUAL, Choice, Fitter, Size
 from scantling.report.report import report_on
 
-MOST_POINTS = 43
+MOST_POINTS = 31
 """Sizes that are tried; a finer range is thinned evenly."""
 STEPS = 60_000
 """Work allowed for one cutting plan of the chart: less than for the plan itself."""
@@ -26,6 +28,16 @@ class CostPoint:
 
 
 @dataclass(frozen=True, slots=True)
+class SweetSpot:
+    """A size after which the cost rises."""
+
+    value: Value
+    cost: Money
+    rise: Money
+    """How much more the next size costs."""
+
+
+@dataclass(frozen=True, slots=True)
 class CostChart:
     """The cost of a plan along one size."""
 
@@ -34,10 +46,12 @@ class CostChart:
     """From least to most; sizes at which the plan does not work are left out."""
 
     @property
-    def sweet_spots(self) -> tuple[CostPoint, ...]:
+    def sweet_spots(self) -> tuple[SweetSpot, ...]:
         """Return the last size before each rise of the cost: as much furniture as that money buys."""
         return tuple(
-            here for here, after in zip(self.points, self.points[1:], strict=False) if after.cost > here.cost
+            SweetSpot(here.value, here.cost, after.cost - here.cost)
+            for here, after in pairwise(self.points)
+            if after.cost > here.cost
         )
 
 
@@ -47,16 +61,20 @@ def main_size(fitter: Fitter) -> Size | None:
     return next((size for size in free if size.name == "width"), free[0] if free else None)
 
 
-def cost_by_size(fitter: Fitter, size: Size, choice: Choice = USUAL, *, steps: int = STEPS) -> CostChart:
+def cost_by_size(
+    fitter: Fitter, size: Size, choice: Choice = USUAL, *, steps: int = STEPS, memory: Memory | None = None
+) -> CostChart:
     """Return the cost of a plan along one size, everything else as in `choice`."""
-    return CostChart(size.name, tuple(_points(fitter, size, choice, steps)))
+    return CostChart(size.name, tuple(_points(fitter, size, choice, steps, memory)))
 
 
-def _points(fitter: Fitter, size: Size, choice: Choice, steps: int) -> Iterator[CostPoint]:
+def _points(
+    fitter: Fitter, size: Size, choice: Choice, steps: int, memory: Memory | None
+) -> Iterator[CostPoint]:
     for value in _values(size):
         here = Choice({**choice.sizes, size.name: value}, choice.options)
         try:
-            yield CostPoint(value, report_on(fitter, here, steps=steps).totals.cost)
+            yield CostPoint(value, report_on(fitter, here, steps=steps, memory=memory).totals.cost)
         except Faulty:
             continue
 
