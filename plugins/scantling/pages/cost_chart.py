@@ -45,7 +45,7 @@ def cost_words(chart: CostChart, report: Report, drawing: Drawing, look: Look) -
         for spot in sorted(spots, key=lambda spot: spot.cost.cents)
     ]
     first = tag(
-        "p", f"From {_range(chart, look.display)} the cost moves in steps, as boards and sheets are added."
+        "p", f"{_range(chart, look.display)} the cost moves in steps, as boards and sheets are added."
     )
     lists = tag("p", "Good places to stop:") + items(told) if told else ""
     return first + figure(drawing, look) + lists
@@ -57,16 +57,20 @@ def _link(size: str, value: Value, look: Look) -> str:
 
 
 def _range(chart: CostChart, display: Display) -> str:
-    ends = (write_value(chart.points[0].value, display), write_value(chart.points[-1].value, display))
-    return f"{escape(chart.size)} {escape(ends[0])} to {escape(ends[1])}"
+    first, last = (write_value(chart.points[at].value, display) for at in (0, -1))
+    tried = ""
+    if len(chart.points) > 2:
+        step: Value = chart.points[1].value - chart.points[0].value  # type: ignore[operator, assignment]
+        tried = f", tried every {write_value(step, display)},"
+    return escape(f"From {chart.size} {first} to {last}{tried}")
 
 
 def _told(chart: CostChart, currency: str, display: Display) -> str:
     first, last = chart.points[0], chart.points[-1]
-    return (
-        f"The cost by {chart.size}: {write_money(first.cost, currency)} at {write_value(first.value, display)}, "
-        f"{write_money(last.cost, currency)} at {write_value(last.value, display)}, in steps between."
-    )
+    ends = [
+        f"{write_money(end.cost, currency)} at {write_value(end.value, display)}" for end in (first, last)
+    ]
+    return f"The cost by {chart.size}: {', '.join(ends)}, in steps between."
 
 
 def _across(value: Value, display: Display) -> float:
