@@ -171,12 +171,6 @@ CENTS = {100: 100, 120: 120, 150: 150}
 
 @checked(
     quantity="calc-board-yield",
-    document="VPSolver, example of bin packing in several sizes",
-    place="examples/vpsolver/example_vsbpp.py: least cost 1280",
-    kind="handbook",
-)
-@checked(
-    quantity="calc-board-yield",
     document="The usual worked example of a kerf",
     place="three pieces of 31 7/8 in from 8 ft, and only two of 32 in, with a kerf of 1/8 in",
     kind="common practice",
@@ -184,7 +178,6 @@ CENTS = {100: 100, 120: 120, 150: 150}
 @pytest.mark.parametrize(
     ("pieces", "boards", "kerf", "known"),
     [
-        (SEVERAL, CENTS, "0 in", 1280),
         ({31.875: 9}, {96: 100}, "1/8 in", 300),
         ({32: 9}, {96: 100}, "1/8 in", 500),
         ({32: 9}, {96: 100}, "0 in", 300),
@@ -198,6 +191,24 @@ def test_boards_cost_what_the_best_plan_costs(pieces, boards, kerf, known):
     answer = ask("board-yield", parts=parts, boards=offers, kerf=kerf)
 
     assert exact(answer, "cost") == known
+
+
+@checked(
+    quantity="calc-board-yield",
+    document="VPSolver, example of bin packing in several sizes",
+    place="examples/vpsolver/example_vsbpp.py: least cost 1280",
+    kind="handbook",
+)
+def test_a_short_search_comes_near_the_best_plan_and_does_not_boast():
+    """The example's cost is met within a twentieth, and no better bound than its optimum is claimed."""
+    parts = ", ".join(f"{count} of {length} in" for length, count in SEVERAL.items())
+    offers = ", ".join(f"{length} in = {cents / 100:.2f}" for length, cents in CENTS.items())
+
+    answer = ask("board-yield", parts=parts, boards=offers, kerf="0 in")
+
+    assert 1280 <= exact(answer, "cost") <= 1344
+    assert answer.result.shape.answer.bound <= 1280
+    assert answer.result.shape.answer.proved == (exact(answer, "cost") == 1280)
 
 
 @checked(

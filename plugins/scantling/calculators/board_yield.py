@@ -12,7 +12,7 @@ from scantling.cutting import Answer, Board, PartItem, Problem, StockItem, solve
 from scantling.drawing import Rectangle, Scene, Shape, shorten
 from scantling.measure import Length, Money, write_linear, write_money
 
-STEPS = 3_000
+STEPS = 5_000
 MOST_PIECES = 80
 MOST_DRAWN = 12
 

@@ -29,7 +29,7 @@ def compute(given: Given) -> Result:
     figures = (
         Figure("mm", "In millimetres", length.mm, "mm", places=3, main=True),
         Figure("inches", "In inches", length.inches, "in", places=4, main=True),
-        Figure("sixteenths", "Nearest sixteenth", round_length(length).value, main=True),
+        Figure("sixteenths", "Nearest sixteenth", round_length(length).text, main=True),
         Figure("feet", "In feet", length.feet, "ft", places=4),
     )
     rows = []

@@ -13,8 +13,11 @@ SIDE_MOUNT, UNDER_MOUNT, RUNNERS = "side-mount", "under-mount", "wood runners"
 OVERLAY, INSET = "overlay", "inset"
 USUAL_CLEARANCE = {SIDE_MOUNT: "1 in", UNDER_MOUNT: "42 mm", RUNNERS: "1/8 in"}
 """Together for both sides, where the reader has no sheet at hand (common practice)."""
-_SHORTEST, _LONGEST, _STEP = Length(8), Length(28), Length(2)
-"""Slides are usually sold in steps of 2 in between these (common practice)."""
+_SLIDES = {
+    "in": tuple(Length(2 * i) for i in range(4, 15)),
+    "mm": tuple(Length.of_mm(50 * i) for i in range(5, 15)),
+}
+"""Lengths in which slides are usually sold: 8 to 28 in by 2 in, 250 to 700 mm by 50 mm (common practice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,8 +44,8 @@ def compute(given: Given) -> Result:
         Figure("width", "Box, wide outside", box.width, way="down", main=True),
         Figure("height", "Box, high", box.height, way="down", main=True),
         Figure("depth", "Box, deep", box.depth, way="down", main=True),
-        Figure("inside", "Box, wide inside", box.width - box.side * 2),
-        Figure("ends", "Length of its front and back", ends, way="down", times=2, run="pieces"),
+        Figure("inside", "Box, wide inside", box.width - box.side * 2, way="down"),
+        Figure("ends", "Length of its front and back", ends, way="down"),
         Figure("bottom-width", "Bottom, wide", box.bottom[0], way="down"),
         Figure("bottom-depth", "Bottom, deep", box.bottom[1], way="down"),
         Figure("front-width", "Drawer front, wide", box.front[0], way="down"),
@@ -115,17 +118,17 @@ def _slide(given: Given) -> Length:
     free = given.length("depth")
     if given.choice("front") == INSET:
         free -= given.length("front-thickness")
-    longest = min(_LONGEST, _STEP * (free // _STEP))
-    return longest if longest >= _SHORTEST else Length(0)
+    return max((slide for slide in _SLIDES[given.display.system] if slide <= free), default=Length(0))
 
 
 def _pieces(given: Given, box: Box, ends: Length) -> Table:
-    thin, none = box.side, given.length("bottom")
+    down = [given.write(size, "down") for size in (box.depth, box.height, ends, *box.bottom, *box.front)]
+    depth, height, end, bottom_width, bottom_depth, front_width, front_height = down
     rows = (
-        ("Sides", 2, box.depth, box.height, thin),
-        ("Front and back of the box", 2, ends, box.height, thin),
-        ("Bottom", 1, box.bottom[0], box.bottom[1], none),
-        ("Drawer front", 1, box.front[0], box.front[1], given.length("front-thickness")),
+        ("Sides", 2, depth, height, box.side),
+        ("Front and back of the box", 2, end, height, box.side),
+        ("Bottom", 1, bottom_width, bottom_depth, given.length("bottom")),
+        ("Drawer front", 1, front_width, front_height, given.length("front-thickness")),
     )
     return Table("Pieces", ("Piece", "Number", "Length", "Width", "Thickness"), rows)
 

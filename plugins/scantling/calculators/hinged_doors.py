@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, exactly
+from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, Value, exactly
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Circle, Rectangle, Scene, Shape
 from scantling.measure import Length, diagonal
@@ -46,7 +46,7 @@ def compute(given: Given) -> Result:
         figures.append(
             Figure("swing", "Gap needed at the free edge to swing past", swing, way="up", fine=True)
         )
-    pieces = _pieces(door, rail, panel, given.length("rail"))
+    pieces = _pieces(given, door, rail, panel)
     return Result(tuple(figures), _working(given, door, rail), (pieces,), _remarks(given, door), door)
 
 
@@ -75,11 +75,11 @@ def _droop(given: Given, door: Door) -> Length:
     return given.length("hinge-play") * (door.width / given.length("hinges"))
 
 
-def _pieces(door: Door, rail: Length, panel: tuple[Length, Length], rail_width: Length) -> Table:
-    rows = (
-        ("Stiles", 2 * door.count, door.height, door.stile),
-        ("Rails", 2 * door.count, rail, rail_width),
-        ("Panels", door.count, panel[0], panel[1]),
+def _pieces(given: Given, door: Door, rail: Length, panel: tuple[Length, Length]) -> Table:
+    rows: tuple[tuple[Value, ...], ...] = (
+        ("Stiles", 2 * door.count, given.write(door.height, "down"), door.stile),
+        ("Rails", 2 * door.count, rail, given.length("rail")),
+        ("Panels", door.count, given.write(panel[0], "down"), given.write(panel[1], "down")),
     )
     return Table("Pieces of framed doors", ("Piece", "Number", "Length", "Width"), rows)
 

@@ -8,15 +8,20 @@ from fractions import Fraction
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Polygon, Rectangle, Scene, Shape
-from scantling.measure import Length, Way, round_number
+from scantling.measure import Length, System, Way, round_number
 
 ROOTS = {2: "0.054", 4: "0.075", 6: "0.094", 8: "0.112", 10: "0.130", 12: "0.148", 14: "0.165"}
 """Diameter at the bottom of the thread, in; charts differ by a tenth and more (a screw chart, advisory)."""
 SOFT, HARD = "softwood", "hardwood"
 PILOT = {SOFT: Fraction(7, 10), HARD: Fraction(9, 10)}
 """Pilot hole over root diameter (American Wood Council's rule for wood screws)."""
-LENGTHS = tuple(Fraction(eighths, 8) for eighths in (4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 32))
-"""Lengths that are usually sold, in."""
+LENGTHS = {
+    "in": tuple(Length(Fraction(n, 8)) for n in (4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 32)),
+    "mm": tuple(Length.of_mm(n) for n in (12, 16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100)),
+}
+"""Lengths that are usually sold."""
+DRILLS = {"in": Length(Fraction(1, 64)), "mm": Length.of_mm(Fraction(1, 2))}
+"""Steps in which drills are usually sold."""
 GRIP = 6
 """Least penetration in diameters (NDS 2018, 12.1.5.6)."""
 
@@ -30,6 +35,7 @@ class Screw:
     """Thickness of the piece under the head."""
     second: Length
     wood: str
+    system: System = "in"
 
     @property
     def shank(self) -> Length:
@@ -54,30 +60,35 @@ class Screw:
     @property
     def advised(self) -> Length | None:
         """Return the shortest usual length that grips and stays inside, or None."""
-        fits = [Length(one) for one in LENGTHS if self.least <= Length(one) <= self.most]
+        fits = [length for length in LENGTHS[self.system] if self.least <= length <= self.most]
         return fits[0] if fits else None
 
 
-def drill(diameter: Length, way: Way = "nearest") -> Length:
-    """Return the drill, in steps of 1/64 in: the nearest, or the next one up."""
-    return Length(Fraction(max(1, round_number(diameter.inches * 64, way)), 64))
+def drill(diameter: Length, system: System, way: Way = "nearest") -> Length:
+    """Return the drill, in steps of 1/64 in or 0.5 mm: the nearest, or the next one up."""
+    step = DRILLS[system]
+    return step * max(1, round_number(diameter / step, way))
 
 
 def compute(given: Given) -> Result:
     """Return length, shank hole and pilot hole."""
     screw = Screw(
-        int(given.choice("gauge")), given.length("first"), given.length("second"), given.choice("wood")
+        int(given.choice("gauge")),
+        given.length("first"),
+        given.length("second"),
+        given.choice("wood"),
+        given.display.system,
     )
     if screw.least > screw.most:
         thick = screw.shank * GRIP + Length(Fraction(1, 8))
         message = f"no screw of this gauge grips in {given.write(screw.second)} without coming out"
         raise given.refuse("second", message, given.least(thick))
     figures = [
-        Figure("pilot", "Pilot hole, drill", drill(screw.pilot), fine=True, main=True),
+        Figure("pilot", "Pilot hole, drill", drill(screw.pilot, screw.system), fine=True, main=True),
         Figure(
             "shank-hole",
             "Hole through the first piece, drill",
-            drill(screw.shank, "up"),
+            drill(screw.shank, screw.system, "up"),
             fine=True,
             main=True,
         ),
@@ -115,7 +126,7 @@ def draw(given: Given, result: Result) -> Scene:
     wide, middle = frame.wide, frame.wide / 2
     drawn = screw.least if screw.advised is None else screw.advised
     length = inches(drawn)
-    shank, pilot = inches(drill(screw.shank, "up")), inches(drill(screw.pilot))
+    shank, pilot = inches(drill(screw.shank, screw.system, "up")), inches(drill(screw.pilot, screw.system))
     shapes: list[Shape] = [
         frame.wood(0, 0, wide, first),
         frame.wood(0, first, wide, second, look="edge side"),
@@ -129,12 +140,12 @@ def draw(given: Given, result: Result) -> Scene:
     tip = ((middle - pilot / 2, first), (middle + pilot / 2, first), (middle, min(length, high)))
     shapes.append(Polygon(frame.points(tip), "thin solid"))
     x = frame.x(middle) + max(shank * frame.scale, 8) + 8
-    pilot_words = f"pilot {given.fine(drill(screw.pilot))}"
+    pilot_words = f"pilot {given.fine(drill(screw.pilot, screw.system))}"
     shapes.append(
         label(
             x,
             frame.y(first / 2) + 4,
-            "through " + given.fine(drill(screw.shank, "up")),
+            "through " + given.fine(drill(screw.shank, screw.system, "up")),
             anchor="start",
             look="ink board",
         )

@@ -12,7 +12,7 @@ from scantling.cutting import Answer, Board, PartItem, Problem, StockItem, solve
 from scantling.drawing import Scene, Shape, shorten
 from scantling.measure import Area, Length, Money
 
-STEPS = 3_000
+STEPS = 5_000
 """So few that a phone answers at once; a plan's own page looks much longer."""
 MOST_PIECES = 60
 MOST_DRAWN = 4

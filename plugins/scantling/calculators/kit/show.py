@@ -70,12 +70,17 @@ def show(figure: Figure, display: Display, currency: str) -> Shown:
         shop, exact, off, over = cell(value, display, currency, figure.places), "", "", ""
         if figure.unit:
             shop = f"{shop} {figure.unit}" if figure.unit != "%" else f"{shop}%"
-        exactness = isinstance(value, Fraction) and figure.unit != "%"
-        if exactness and (Fraction(value) * 10**figure.places).denominator != 1:
-            finer = write_decimal(value, figure.places + 2)
-            exact = fraction(value) if value.denominator <= 64 else f"≈ {finer}"
+        if isinstance(value, Fraction) and figure.unit != "%":
+            exact = _finer(value, figure.places)
     number, unit = plain(value, figure.unit)
     return Shown(figure.key, figure.name, shop, exact, off, over, figure.note, figure.main, number, unit)
+
+
+def _finer(number: Fraction, places: int) -> str:
+    """Return a number as a fraction or with two more decimals, "" where its decimals were exact."""
+    if (number * 10**places).denominator == 1:
+        return ""
+    return fraction(number) if number.denominator <= 64 else f"≈ {write_decimal(number, places + 2)}"
 
 
 def cell(value: Value, display: Display, currency: str = "$", places: int = 2) -> str:
