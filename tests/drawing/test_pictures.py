@@ -22,6 +22,7 @@ from scantling.drawing import (
     Text,
     all_pictures,
     build_up,
+    check_fit,
     corner_view,
     elevation,
     exploded_view,
@@ -311,6 +312,19 @@ def test_a_plan_without_places_gets_a_plain_outline():
     assert "parts are not drawn" in scene.told
     check_page(scene)
     assert plain_outline(fit({"leg": {}}, sizes={"reach": "4 in"})) is None
+
+
+def test_a_plan_of_a_thousand_pieces_is_not_drawn_and_takes_no_time():
+    """A hostile or careless count ends in an outline, quickly."""
+    peg = {"count": "1000", "length": "1 in", "place": {"repeat": {"way": "across", "every": "1/16 in"}}}
+    fitted = fit({"peg": peg})
+    start = time.process_time()
+    scene = head_picture(fitted)
+
+    assert make_model(fitted) is None
+    assert "parts are not drawn" in scene.told
+    assert check_fit(fitted, make_bodies(fitted)) != []
+    assert time.process_time() - start < 2
 
 
 def test_lapped_braces_show_no_seams():

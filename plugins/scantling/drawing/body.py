@@ -10,6 +10,9 @@ from scantling.measure import Display, Length
 from scantling.plan import Cut, FittedPart, FittedPlan, Placed
 from scantling.report import write_thick
 
+MOST_BODIES = 300
+"""A plan of more pieces is not drawn, nor checked for clashes: each is compared with each, at every size."""
+
 
 @dataclass(frozen=True, slots=True)
 class Body:
@@ -44,8 +47,10 @@ def make_bodies(fitted: FittedPlan) -> tuple[Body, ...]:
 
 
 def is_drawable(fitted: FittedPlan) -> bool:
-    """Return whether every part of the plan has a place, so that the whole can be drawn."""
-    return bool(fitted.parts) and all(part.placed for part in fitted.parts)
+    """Return whether every part has a place, and there are not too many pieces to draw in a moment."""
+    if not fitted.parts or not all(part.placed for part in fitted.parts):
+        return False
+    return sum(len(part.placed) for part in fitted.parts) <= MOST_BODIES
 
 
 def size_words(part: FittedPart, display: Display) -> str:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from scantling.drawing.body import Body
+from scantling.drawing.body import MOST_BODIES, Body
 from scantling.fault import Fault, Place
 from scantling.geometry import Solid, Vector, box, parting
 from scantling.measure import Display, Length
@@ -271,7 +271,9 @@ def _is_in_edge(work: FittedWork) -> bool:
 
 
 def check_fit(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
-    """Return every fault of a placed plan at one size."""
+    """Return every fault of a placed plan at one size; of a very large one, no clashes are looked for."""
+    if len(bodies) > MOST_BODIES:
+        return [*find_wrong_size(fitted, bodies), *find_broken_through(fitted)]
     return [
         *find_clashes(fitted, bodies),
         *find_gaps(fitted, bodies),
