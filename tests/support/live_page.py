@@ -1,0 +1,64 @@
+"""Doing on a live page what a reader does, and waiting as a reader waits."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+READY = 90_000
+"""Milliseconds that the engine may take on a busy machine."""
+
+
+def say(page) -> str:
+    """Return what the page says of itself."""
+    return page.inner_text("[data-live-say]")
+
+
+def wait(page, words: str) -> None:
+    """Wait until the page says something that holds some words, and has put everything in its place."""
+    done = """words => {
+      const root = document.querySelector("[data-live]");
+      return !root.hasAttribute("aria-busy") && root.querySelector("[data-live-say]").textContent.includes(words);
+    }"""
+    page.wait_for_function(done, arg=words, timeout=READY)
+
+
+def size(page, name: str):
+    """Return the field of a named size."""
+    return page.locator(f'input[type="text"][data-name="{name}"]')
+
+
+def choose(page, name: str, text: str) -> None:
+    """Type a size and leave the field."""
+    size(page, name).fill(text)
+    size(page, name).press("Tab")
+
+
+def fragment(page, name: str) -> str:
+    """Return the words of a piece of the page, with plain spaces."""
+    words = page.locator(f'[data-fragment="{name}"]').inner_text()
+    return re.sub(r"\s+", " ", words.replace("\N{NO-BREAK SPACE}", " "))
+
+
+def told(page) -> list[str]:
+    """Return every fault and warning that is seen."""
+    return [
+        one.inner_text() for one in page.locator("[data-fault]:visible, [data-owned-fault]:visible").all()
+    ]
+
+
+def cost(page) -> int:
+    """Return the cost in the title block, in cents."""
+    return int(
+        re.sub(
+            r"\D", "", page.inner_text(".sc-fact--cost dd mark, .sc-fact--cost dd >> nth=0").split("\n")[0]
+        )
+    )
+
+
+def watch(page) -> list[str]:
+    """Return a list that fills with what goes wrong behind the page."""
+    trouble: list[Any] = []
+    page.on("console", lambda message: message.type == "error" and trouble.append(message.text))
+    page.on("pageerror", lambda error: trouble.append(str(error)))
+    return trouble
