@@ -10,7 +10,7 @@ from scantling.pages.calculator_pages import calculator_pages
 from scantling.pages.catalog_page import catalog_page
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
-from scantling.pages.linked_plan import LinkedPlan, ladders_of
+from scantling.pages.linked_plan import LinkedPlan
 from scantling.pages.live.site import live_site
 from scantling.pages.photo_files import photos
 from scantling.source import Catalog, Diagnostic, SourceShop, sort_diagnostics
@@ -56,7 +56,7 @@ def _linked(plans: Iterable[PlanMade]) -> list[LinkedPlan]:
             plan.slug,
             plan.pages.title,
             plan.pages.finished.pages[0].search_words,
-            ladders_of(plan.pages.sizes),
+            plan.pages.ladders,
         )
         for plan in plans
         if plan.pages is not None and plan.pages.title
