@@ -1,0 +1,47 @@
+"""What the tests of cutting share: problems, the verifier, and solving with either."""
+
+from __future__ import annotations
+
+import json
+import random
+from typing import Any
+
+from scantling.cutting import Answer, Problem, solve
+from tests.tools.make_problems import problem as made_problem
+from tests.tools.verify_cuts import verify
+
+
+def solved(data: dict[str, Any], **options: int) -> Answer:
+    """Solve a problem given as data, and let the verifier check the answer as it would be written to a file."""
+    answer = solve(Problem.from_data(data), **options)
+    verify(data, json.loads(json.dumps(answer.to_data())))
+    return answer
+
+
+def generated(seed: int) -> dict[str, Any]:
+    """Return the generated problem of a seed."""
+    return made_problem(seed)
+
+
+def shuffled(data: dict[str, Any], seed: int) -> dict[str, Any]:
+    """Return the same problem with its stock and parts in another order."""
+    mixed = dict(data, stock=list(data["stock"]), parts=list(data["parts"]))
+    rng = random.Random(seed)
+    rng.shuffle(mixed["stock"])
+    rng.shuffle(mixed["parts"])
+    return mixed
+
+
+def scaled(data: dict[str, Any], times: int) -> dict[str, Any]:
+    """Return the same problem counted in a smaller unit."""
+    sizes = ("length", "width", "trim_ends", "trim_edges")
+
+    def grown(row: dict[str, Any]) -> dict[str, Any]:
+        return {key: value * times if key in sizes else value for key, value in row.items()}
+
+    return dict(
+        data,
+        kerf=data["kerf"] * times,
+        stock=[grown(row) for row in data["stock"]],
+        parts=[grown(row) for row in data["parts"]],
+    )

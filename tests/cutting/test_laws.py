@@ -1,0 +1,104 @@
+"""Laws that hold for any cutting problem."""
+
+from __future__ import annotations
+
+from itertools import product
+from typing import Any
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from tests.cutting.checking import generated, scaled, shuffled, solved
+
+SEEDS = st.integers(0, 2_000)
+
+
+@settings(max_examples=25)
+@given(SEEDS)
+def test_the_same_problem_has_the_same_answer(seed: int) -> None:
+    """Solving twice gives the same boards, piece for piece."""
+    assert solved(generated(seed), steps=100_000) == solved(generated(seed), steps=100_000)
+
+
+@settings(max_examples=25)
+@given(SEEDS, st.integers(0, 99))
+def test_the_order_of_the_input_changes_nothing(seed: int, mix: int) -> None:
+    """Stock and parts in another order give the same answer."""
+    data = generated(seed)
+    assert solved(data, steps=100_000) == solved(shuffled(data, mix), steps=100_000)
+
+
+@settings(max_examples=25)
+@given(SEEDS, st.integers(2, 40))
+def test_the_unit_changes_nothing(seed: int, times: int) -> None:
+    """Counted in a smaller unit, every piece lies at the same place."""
+    data = generated(seed)
+    answer, finer = solved(data, steps=100_000), solved(scaled(data, times), steps=100_000)
+    assert (answer.cost, answer.bound) == (finer.cost, finer.bound)
+
+    for board, fine in zip(answer.boards, finer.boards, strict=True):
+        assert [(p.part, p.x * times, p.y * times) for p in board.pieces] == [
+            (p.part, p.x, p.y) for p in fine.pieces
+        ]
+
+
+@settings(max_examples=25)
+@given(SEEDS, st.data())
+def test_another_choice_of_stock_never_raises_a_proved_cost(seed: int, data: st.DataObject) -> None:
+    """With one more kind of stock to choose from, the cost proved least is no higher."""
+    full = generated(seed)
+    left_out = data.draw(st.sampled_from(full["stock"]))
+    fewer = dict(full, stock=[item for item in full["stock"] if item is not left_out])
+    longest = max((item["length"], item["width"]) for item in fewer["stock"]) if fewer["stock"] else (0, 0)
+    if any(part["length"] > longest[0] or part["width"] > longest[1] for part in full["parts"]):
+        return
+    more, less = solved(full), solved(fewer)
+    assert more.bound <= less.cost
+    if more.proved:
+        assert more.cost <= less.cost
+
+
+def _tiny(lengths: list[int], counts: list[int], stock: list[tuple[int, int]], kerf: int) -> dict[str, Any]:
+    return {
+        "unit": "in", "kerf": kerf, "stages": 3,
+        "stock": [{"id": f"s{i}", "family": "f", "length": length, "width": 4, "price": price}
+                  for i, (length, price) in enumerate(stock)],
+        "parts": [{"id": f"p{i}", "from": "f", "count": count, "length": length, "width": 4, "grain": "length"}
+                  for i, (length, count) in enumerate(zip(lengths, counts, strict=True))],
+    }  # fmt: skip
+
+
+def _least_by_trying(lengths: list[int], counts: list[int], stock: list[tuple[int, int]], kerf: int) -> int:
+    """Return the least cost, found by trying every set of parts on every board."""
+    known: dict[tuple[int, ...], int] = {(0,) * len(counts): 0}
+
+    def least(left: tuple[int, ...]) -> int:
+        if left not in known:
+            first = next(i for i, n in enumerate(left) if n)
+            best = 10**9
+            for taken in product(*(range(n + 1) for n in left)):
+                used = sum(n * (length + kerf) for n, length in zip(taken, lengths, strict=True)) - kerf
+                prices = [price for length, price in stock if used <= length]
+                if taken[first] and prices:
+                    rest = tuple(a - b for a, b in zip(left, taken, strict=True))
+                    best = min(best, min(prices) + least(rest))
+            known[left] = best
+        return known[left]
+
+    return least(tuple(counts))
+
+
+@settings(max_examples=60)
+@given(
+    st.lists(st.integers(5, 60), min_size=1, max_size=4, unique=True),
+    st.lists(st.tuples(st.integers(60, 130), st.integers(1, 400)), min_size=1, max_size=3),
+    st.integers(0, 3),
+    st.data(),
+)
+def test_small_problems_have_the_cost_that_trying_everything_finds(
+    lengths: list[int], stock: list[tuple[int, int]], kerf: int, data: st.DataObject
+) -> None:
+    """Crosscutting a few parts costs what an exhaustive search says, and is proved."""
+    counts = [data.draw(st.integers(1, 3)) for _ in lengths]
+    answer = solved(_tiny(lengths, counts, stock, kerf))
+    assert (answer.cost, answer.proved) == (_least_by_trying(lengths, counts, stock, kerf), True)
