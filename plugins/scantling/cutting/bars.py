@@ -77,8 +77,14 @@ def bar_need(
         wanted[usable[0][0]] += usable[0][1] * kind.count
         if len(usable) == 2:
             turns.append((*usable[0], *usable[1], kind.count))
-    caps: list[int | None] = [None if amounts is None else a * b for a, b in zip(amounts or bars.rooms, bars.breadths)]
-    prices = [0.0] * len(caps) if amounts is not None else [s.price / b for s, b in zip(family.sorts, bars.breadths)]
+    caps: list[int | None] = [
+        None if amounts is None else a * b for a, b in zip(amounts or bars.rooms, bars.breadths)
+    ]
+    prices = (
+        [0.0] * len(caps)
+        if amounts is not None
+        else [s.price / b for s, b in zip(family.sorts, bars.breadths)]
+    )
     dear = [float(length) for length in bars.lengths]
     if amounts is None:
         top = max(prices) * 4 + 1
@@ -96,7 +102,9 @@ def bar_need(
         targets = [mixture.target(j, prices[j]) + 1e-9 for j in bars.order]
         rooms = [bars.rooms[j] for j in bars.order]
         found = best_patterns(bars.lengths, bars.most, shadow[:size], rooms, targets, steps)
-        return [mixture.column(prices[bars.order[at]], bars.order[at], tuple(counts)) for _, at, counts in found]
+        return [
+            mixture.column(prices[bars.order[at]], bars.order[at], tuple(counts)) for _, at, counts in found
+        ]
 
     shadow = mixture.solve(pool, find, 10)[:size]
     largest = max(shadow)

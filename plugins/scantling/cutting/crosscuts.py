@@ -26,11 +26,15 @@ class LengthPatterns:
         self.sizes = tuple(lengths.wanted[number] for number in self.rows)
         self.prices, self.most, self.limited = lengths.prices, lengths.most, lengths.limited
 
-    def best(self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]) -> list[list[Held]]:
+    def best(
+        self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]
+    ) -> list[list[Held]]:
         """Return the best pattern for each sort, where one is worth more than its target."""
         rooms = [self.lengths.rooms[j] for j in sorts]
         found: list[list[Held]] = [[] for _ in sorts]
-        for excess, place, counts in best_patterns(self.sizes, self.counts, worths, rooms, targets, self.steps):
+        for excess, place, counts in best_patterns(
+            self.sizes, self.counts, worths, rooms, targets, self.steps
+        ):
             found[place].append((excess + targets[place], counts, None))
         return found
 
@@ -47,7 +51,9 @@ class Plunge:
         """
         self.lengths, self.steps, self.until, self.eager = lengths, steps, until, eager
 
-    def of_list(self, amounts: Sequence[int], needs: Sequence[Need], parent: Relaxation) -> list[Filled] | None:
+    def of_list(
+        self, amounts: Sequence[int], needs: Sequence[Need], parent: Relaxation
+    ) -> list[Filled] | None:
         """Return how to fill the boards of a list, or None where that was not found."""
         counts, boards = list(self.lengths.counts), list(amounts)
         filled: list[Filled] = []
@@ -67,7 +73,13 @@ class Plunge:
             parent = relaxation
         left = replace(self.lengths, counts=tuple(counts))
         try:
-            rest = pack(left, boards, [remaining(need, counts) for need in needs], self.steps, self.until - self.steps.done)
+            rest = pack(
+                left,
+                boards,
+                [remaining(need, counts) for need in needs],
+                self.steps,
+                self.until - self.steps.done,
+            )
         except OutOfSteps:
             return None
         return None if rest is None else filled + rest
@@ -78,7 +90,9 @@ class Plunge:
         counts, boards = list(lengths.counts), list(lengths.most)
         filled: list[Filled] = []
         while sum(counts) > FEW_PIECES:
-            relaxation = Relaxation(LengthPatterns(replace(lengths, most=tuple(boards)), counts, self.steps), self.steps)
+            relaxation = Relaxation(
+                LengthPatterns(replace(lengths, most=tuple(boards)), counts, self.steps), self.steps
+            )
             relaxation.learn(parent)
             relaxation.of_prices()
             for sort, pattern in self._taken(relaxation, counts, boards):
@@ -94,7 +108,9 @@ class Plunge:
         rows = relaxation.patterns.rows
         left, free = list(counts), list(boards)
         taken: list[Filled] = []
-        ranked = sorted(relaxation.bases, key=lambda base: (-round(base[0], 6), -self._used(base[2], rows), base[1:]))
+        ranked = sorted(
+            relaxation.bases, key=lambda base: (-round(base[0], 6), -self._used(base[2], rows), base[1:])
+        )
         for amount, sort, pattern in ranked:
             copies = int(amount - self.eager + 1)
             if not taken and not copies:

@@ -26,14 +26,20 @@ class Diver:
         self.known, self.until = known, until
         self.areas = [kind.length * kind.width for kind in family.kinds]
 
-    def dive(self, amounts: Sequence[int], width: int, first: Relaxation | None = None) -> list[Layout] | None:
+    def dive(
+        self, amounts: Sequence[int], width: int, first: Relaxation | None = None
+    ) -> list[Layout] | None:
         """Return layouts for the list, or None where none was found."""
         self.width = width
         counts = [kind.count for kind in self.family.kinds]
         return self._deeper(counts, list(amounts), [], first)
 
     def _deeper(
-        self, counts: list[int], amounts: list[int], done: list[list], relaxation: Relaxation | None,
+        self,
+        counts: list[int],
+        amounts: list[int],
+        done: list[list],
+        relaxation: Relaxation | None,
         parent: Relaxation | None = None,
     ) -> list[Layout] | None:
         if not any(counts):
@@ -56,7 +62,9 @@ class Diver:
                 return found
         return None
 
-    def _relaxation(self, counts: list[int], amounts: list[int], parent: Relaxation | None) -> Relaxation | None:
+    def _relaxation(
+        self, counts: list[int], amounts: list[int], parent: Relaxation | None
+    ) -> Relaxation | None:
         """Return the programme for what is left, or None where it cannot be done or was not finished."""
         state = tuple(counts), tuple(amounts)
         if state not in self.known:
@@ -83,7 +91,9 @@ class Diver:
         ranked.sort()
         return [(sort, relaxation.pool[sort, pattern]) for _, sort, pattern in ranked]
 
-    def _finish(self, counts: list[int], amounts: list[int], done: list[list], rounds: int) -> list[Layout] | None:
+    def _finish(
+        self, counts: list[int], amounts: list[int], done: list[list], rounds: int
+    ) -> list[Layout] | None:
         """Fill what boards are left, then mend all boards together."""
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
         loose = [k for k, count in enumerate(counts) for _ in range(count)]

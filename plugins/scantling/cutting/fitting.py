@@ -29,7 +29,9 @@ def faults_of_fit(problem: Problem) -> list[Fault]:
             continue
         place = Place(("parts", index))
         if not stock:
-            faults.append(Fault("none-to-be-had", f"none of '{part.family}' is to be had for part '{part.id}'", place))
+            faults.append(
+                Fault("none-to-be-had", f"none of '{part.family}' is to be had for part '{part.id}'", place)
+            )
             continue
         largest = max(stock, key=lambda item: (item.length * item.width, item.length, item.id))
         faults.append(

@@ -25,7 +25,9 @@ class PanelPatterns:
         self.limited = tuple(sort.limited for sort in family.sorts)
         self.grids = [Grid(family, wanted, False), Grid(family, wanted, True)]
 
-    def best(self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]) -> list[list[Held]]:
+    def best(
+        self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]
+    ) -> list[list[Held]]:
         """Return for each of the sorts its best patterns, one for each direction of the first cuts."""
         found: list[list[Held]] = [[] for _ in sorts]
         each: list[float] = [0] * len(self.family.kinds)

@@ -62,7 +62,11 @@ def _best_place(boards: list[_Open], kind: int, steps: Steps, weights: tuple[int
                 longer = max(0, length - slen)
                 if longer <= board.spare and width <= spare:
                     new = max(length, slen)
-                    cost = longer * (board.width - spare) * grow + (new - length) * width * tight + width * new // 4
+                    cost = (
+                        longer * (board.width - spare) * grow
+                        + (new - length) * width * tight
+                        + width * new // 4
+                    )
                     if best is None or cost < best[0]:
                         best = (cost, number, way, section, None, new, width)
                 for strip in strips:
@@ -103,7 +107,9 @@ def fill(
     weights: tuple[int, int, int],
 ) -> tuple[list[Layout], list[int]]:  # fmt: skip
     """Place pieces in the order given; return the layouts and the kinds of pieces that found no place."""
-    boards = [_Open(sort, across, lies(family, sort, across)) for sort, across in zip(sorts, acrosses, strict=True)]
+    boards = [
+        _Open(sort, across, lies(family, sort, across)) for sort, across in zip(sorts, acrosses, strict=True)
+    ]
     left = []
     for kind in order:
         place = _best_place(boards, kind, steps, weights)

@@ -14,7 +14,9 @@ Chain = tuple[int, int, "Chain"] | tuple[()]
 """How an entry came about: a kind, how many of it, and the entry before."""
 
 
-def best_worths(lengths: Sequence[int], most: Sequence[int], worths: Sequence[int], rooms: Sequence[int]) -> list[int]:
+def best_worths(
+    lengths: Sequence[int], most: Sequence[int], worths: Sequence[int], rooms: Sequence[int]
+) -> list[int]:
     """Return the greatest worth that fits in each of the rooms (given in rising order)."""
     entries = [(0, 0)]
     longest = rooms[-1]
@@ -55,7 +57,11 @@ def _at_rooms(entries: list[tuple[int, int]], rooms: Sequence[int]) -> list[int]
 
 
 def best_patterns(
-    lengths: Sequence[int], most: Sequence[int], worths: Sequence[float], rooms: Sequence[int], targets: Sequence[float],
+    lengths: Sequence[int],
+    most: Sequence[int],
+    worths: Sequence[float],
+    rooms: Sequence[int],
+    targets: Sequence[float],
     steps: Steps,
 ) -> list[tuple[float, int, list[int]]]:
     """Return the best pattern for each room in which something is worth more than its target.
@@ -67,7 +73,9 @@ def best_patterns(
     Returns:
         (excess over the target, index of the room, how many of each kind), best first.
     """
-    order = sorted((k for k in range(len(lengths)) if worths[k] > 0), key=lambda k: (-worths[k] / lengths[k], k))
+    order = sorted(
+        (k for k in range(len(lengths)) if worths[k] > 0), key=lambda k: (-worths[k] / lengths[k], k)
+    )
     longest = rooms[-1]
     entries: list[tuple[int, float, Chain]] = [(0, 0.0, ())]
     for place, kind in enumerate(order):
@@ -76,7 +84,9 @@ def best_patterns(
         for copies in range(1, min(most[kind], longest // length) + 1):
             used, gain = length * copies, worth * copies
             top = longest - used
-            merged += [(at + used, value - gain, (kind, copies, chain)) for at, value, chain in entries if at <= top]
+            merged += [
+                (at + used, value - gain, (kind, copies, chain)) for at, value, chain in entries if at <= top
+            ]
         density = worths[order[place + 1]] / lengths[order[place + 1]] if place + 1 < len(order) else 0.0
         least = min(target - density * room for room, target in zip(rooms, targets, strict=True))
         steps.done += len(merged) // 3

@@ -9,7 +9,13 @@ from scantling.cutting.steps import Steps
 
 
 def lists_between(
-    prices: Sequence[int], most: Sequence[int], needs: Sequence[Need], low: int, high: int, steps: Steps, limit: int
+    prices: Sequence[int],
+    most: Sequence[int],
+    needs: Sequence[Need],
+    low: int,
+    high: int,
+    steps: Steps,
+    limit: int,
 ) -> list[tuple[int, ...]] | None:
     """Return all lists that cost from `low` up to, but not including, `high` and satisfy every need.
 
@@ -59,7 +65,9 @@ def lists_between(
     return found
 
 
-def _best_rates(need: Need, prices: Sequence[int], most: Sequence[int], order: Sequence[int]) -> list[tuple[int, int, int]]:
+def _best_rates(
+    need: Need, prices: Sequence[int], most: Sequence[int], order: Sequence[int]
+) -> list[tuple[int, int, int]]:
     """Return for each depth the best (held, price) of the sorts after it, and what free sorts hold."""
     rates = []
     for depth in range(len(order)):

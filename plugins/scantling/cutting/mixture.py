@@ -69,7 +69,9 @@ class Mixture:
         row = self.row_of.get(sort)
         return price if row is None else price - self.shadow[row]
 
-    def solve(self, pool: list[Column], find: Callable[[list[float]], list[Column]], rounds: int) -> list[float]:
+    def solve(
+        self, pool: list[Column], find: Callable[[list[float]], list[Column]], rounds: int
+    ) -> list[float]:
         """Add columns while any helps; return the last shadow prices.
 
         Args:

@@ -29,7 +29,9 @@ class Need:
     def least_cost(self, prices: Sequence[int], most: Sequence[int]) -> int:
         """Return the least cost, rounded up, of fractions of boards that satisfy the need."""
         left, spent = self.total, 0
-        order = sorted((j for j in range(len(prices)) if self.holds[j] > 0), key=lambda j: (prices[j] / self.holds[j], j))
+        order = sorted(
+            (j for j in range(len(prices)) if self.holds[j] > 0), key=lambda j: (prices[j] / self.holds[j], j)
+        )
         for j in order:
             if most[j] * self.holds[j] >= left:
                 return spent + -(-prices[j] * max(0, left) // self.holds[j])

@@ -77,7 +77,9 @@ class _Search:
         for j, count in enumerate(boards):
             if not count or rooms[j] < wanted[longest]:
                 continue
-            for pattern, waste in _patterns(wanted, left, longest, rooms[j], slack + rooms[j] - tops[j], reach, self.steps):
+            for pattern, waste in _patterns(
+                wanted, left, longest, rooms[j], slack + rooms[j] - tops[j], reach, self.steps
+            ):
                 if self.steps.done > self.end:
                     raise OutOfSteps
                 worse = []
@@ -114,7 +116,13 @@ def _reachable(wanted: Sequence[int], left: Sequence[int], room: int) -> list[in
 
 
 def _patterns(
-    wanted: Sequence[int], left: Sequence[int], longest: int, room: int, waste: int, reach: Sequence[int], steps: Steps
+    wanted: Sequence[int],
+    left: Sequence[int],
+    longest: int,
+    room: int,
+    waste: int,
+    reach: Sequence[int],
+    steps: Steps,
 ) -> Iterator[tuple[list[int], int]]:
     """Yield sets of parts that hold the longest and leave at most `waste`, and what they leave."""
     pattern = [0] * len(wanted)
@@ -140,7 +148,9 @@ def _patterns(
     yield from deeper(longest, room - wanted[longest])
 
 
-def _improvable(wanted: Sequence[int], left: Sequence[int], pattern: Sequence[int], longest: int, waste: int) -> bool:
+def _improvable(
+    wanted: Sequence[int], left: Sequence[int], pattern: Sequence[int], longest: int, waste: int
+) -> bool:
     """Return whether a part left over could replace some parts here and fill the board at least as well.
 
     Those parts would fit where that part lies in any complete answer, so nothing is lost by leaving

@@ -113,7 +113,8 @@ def area_need(family: Family) -> Need:
     """Return the need that area makes; edges are counted in, because a full width is not trimmed."""
     worths = tuple(kind.length * kind.width for kind in family.kinds)
     holds = tuple(
-        sort.length * ((sort.item.width + family.kerf) // family.scale if sort.item.trim_edges else sort.width)
+        sort.length
+        * ((sort.item.width + family.kerf) // family.scale if sort.item.trim_edges else sort.width)
         for sort in family.sorts
     )
     return Need(worths, holds, sum(w * kind.count for w, kind in zip(worths, family.kinds)))

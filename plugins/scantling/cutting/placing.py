@@ -12,7 +12,9 @@ from scantling.cutting.layout import Layout
 def place(family: Family, layouts: Sequence[Layout]) -> list[Board]:
     """Return a board for each layout, with parts of equal size given their names in order."""
     names = [iter([name for name, count in kind.names for _ in range(count)]) for kind in family.kinds]
-    ordered = sorted(layouts, key=lambda layout: (-layout.sort.length, -layout.sort.width, layout.sort.item.id))
+    ordered = sorted(
+        layouts, key=lambda layout: (-layout.sort.length, -layout.sort.width, layout.sort.item.id)
+    )
     return [
         Board(
             layout.sort.item.id,

@@ -25,7 +25,14 @@ class _Reader:
         self.faults.append(Fault(code, message, place, mend))
 
     def whole(
-        self, data: Mapping[str, Any], key: str, place: Place, what: str, *, least: int = 1, default: int | None = None
+        self,
+        data: Mapping[str, Any],
+        key: str,
+        place: Place,
+        what: str,
+        *,
+        least: int = 1,
+        default: int | None = None,
     ) -> int:
         """Return a whole number, or `least` (and remember the fault) where there is none."""
         value = data.get(key)
@@ -44,7 +51,9 @@ class _Reader:
             return least
         return value
 
-    def maybe(self, data: Mapping[str, Any], key: str, place: Place, what: str, *, least: int = 1) -> int | None:
+    def maybe(
+        self, data: Mapping[str, Any], key: str, place: Place, what: str, *, least: int = 1
+    ) -> int | None:
         """Return a whole number or None where the key is absent."""
         return None if data.get(key) is None else self.whole(data, key, place, what, least=least)
 
@@ -62,7 +71,9 @@ class _Reader:
         """Return the mappings of a list, each with its place."""
         value = data.get(key)
         if not isinstance(value, Sequence) or isinstance(value, str):
-            self.fault("missing", f"the problem has no list of {key}", Place((key,)) if key in data else Place())
+            self.fault(
+                "missing", f"the problem has no list of {key}", Place((key,)) if key in data else Place()
+            )
             return []
         found = []
         for index, row in enumerate(value):
@@ -106,9 +117,16 @@ def _part_item(read: _Reader, row: Mapping[str, Any], place: Place) -> PartItem:
         least_length=read.maybe(row, "least_length", place, what),
         least_width=read.maybe(row, "least_width", place, what),
     )
-    for key, least, full in (("length", part.least_length, part.length), ("width", part.least_width, part.width)):
+    for key, least, full in (
+        ("length", part.least_length, part.length),
+        ("width", part.least_width, part.width),
+    ):
         if least is not None and least > full:
-            read.fault("least-above-full", f"the least {key} of {what} is more than its {key}", place.at(f"least_{key}"))
+            read.fault(
+                "least-above-full",
+                f"the least {key} of {what} is more than its {key}",
+                place.at(f"least_{key}"),
+            )
     return part
 
 
@@ -119,7 +137,9 @@ def _twice(read: _Reader, rows: Sequence[tuple[Mapping[str, Any], Place]], noun:
         if not isinstance(name, str) or not name:
             continue
         if name in seen:
-            read.fault("named-twice", f"there are two {noun} called '{name}'", place.at("id"), "rename one of them")
+            read.fault(
+                "named-twice", f"there are two {noun} called '{name}'", place.at("id"), "rename one of them"
+            )
         seen[name] = 1
 
 
@@ -154,8 +174,13 @@ def read_problem(data: Mapping[str, Any]) -> Problem:
         stages=read.whole(data, "stages", top, what, default=3),
         stock=tuple(_stock_item(read, row, place) for row, place in stock_rows),
         parts=tuple(_part_item(read, row, place) for row, place in part_rows),
-        rules=Rules(**{key: value for key in _RULES
-                       if (value := read.maybe(data, key, top, what, least=0)) is not None}),  # fmt: skip
+        rules=Rules(
+            **{
+                key: value
+                for key in _RULES
+                if (value := read.maybe(data, key, top, what, least=0)) is not None
+            }
+        ),  # fmt: skip
         name=str(data.get("name", "")),
     )
     _twice(read, stock_rows, "stock items")

@@ -59,7 +59,8 @@ class Rebuilder:
             area = sum([areas[k] for k in left])
             if area <= limit:
                 self.boards, self.left, worst = boards, left, area
-                if area < best: best=area
+                if area < best:
+                    best = area
         return self.layouts() if not self.left else None
 
     def layouts(self) -> list[Layout]:
@@ -112,22 +113,31 @@ class Rebuilder:
             boards[at] = [number, across, spare, length, width, sections]
         return boards, loose
 
-    def recreate(self, boards: list[list], loose: list[int], limit: float = 1e300) -> tuple[list[list], list[int]]:
+    def recreate(
+        self, boards: list[list], loose: list[int], limit: float = 1e300
+    ) -> tuple[list[list], list[int]]:
         """Put the loose pieces where they leave most; return the boards and what found no place.
 
         Args:
             limit: when more area than this has found no place, the rest is not tried.
         """
         chance, areas = self.chance, self.areas
-        boards = [[b[0], b[1], b[2], b[3], b[4], [[s[0], s[1], [[t[0], t[1], t[2]] for t in s[2]]] for s in b[5]]] for b in boards]
+        boards = [
+            [b[0], b[1], b[2], b[3], b[4], [[s[0], s[1], [[t[0], t[1], t[2]] for t in s[2]]] for s in b[5]]]
+            for b in boards
+        ]
         strip_value = (30 + chance.below(60)) / 100
         side_value = strip_value + (1 - strip_value) * (chance.below(100) / 100)
         kinds = self.family.kinds
         mode = chance.below(4)
-        if mode == 0: keys = areas
-        elif mode == 1: keys = [k.length for k in kinds]
-        elif mode == 2: keys = [k.width for k in kinds]
-        else: keys = [max(k.length, k.width)*2+min(k.length,k.width) for k in kinds]
+        if mode == 0:
+            keys = areas
+        elif mode == 1:
+            keys = [k.length for k in kinds]
+        elif mode == 2:
+            keys = [k.width for k in kinds]
+        else:
+            keys = [max(k.length, k.width) * 2 + min(k.length, k.width) for k in kinds]
         loose = sorted(loose, key=lambda k: (-keys[k] * (80 + chance.below(40)), k))
         left: list[int] = []
         for place, kind in enumerate(loose):
@@ -159,7 +169,10 @@ class Rebuilder:
                         if more <= 0:
                             cost = side_value * width * slen + strip_value * width * more
                         else:
-                            cost = more * (wide - side_value * free - strip_value * (wide - free)) + side_value * width * length
+                            cost = (
+                                more * (wide - side_value * free - strip_value * (wide - free))
+                                + side_value * width * length
+                            )
                         if best is None or cost < best:
                             best, where = cost, (board, way, section, None)
                     for strip in strips:

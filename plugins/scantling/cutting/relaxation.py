@@ -26,7 +26,9 @@ class Patterns(Protocol):
     most: tuple[int, ...]
     limited: tuple[bool, ...]
 
-    def best(self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float], hasty: int = 0) -> list[list[Held]]:
+    def best(
+        self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float], hasty: int = 0
+    ) -> list[list[Held]]:
         """Return for each of the sorts the best patterns worth more than its target (the very best first)."""
         ...
 
@@ -79,7 +81,9 @@ class Relaxation:
         top = float(2 * max(patterns.prices) + 1)
         mixture = Mixture(patterns.counts, limits, [top] * len(patterns.counts))
         try:
-            shadow = self._solve(mixture, [float(price) for price in patterns.prices], range(len(limits)), rounds)
+            shadow = self._solve(
+                mixture, [float(price) for price in patterns.prices], range(len(limits)), rounds
+            )
         except Unfinished:
             shadow = mixture.shadow[: len(patterns.counts)]
         self.bases = self._basis(mixture)
@@ -115,7 +119,12 @@ class Relaxation:
         return found
 
     def _solve(
-        self, mixture: Mixture, prices: Sequence[float], sorts: Sequence[int], rounds: int, amounts: Sequence[int] | None = None
+        self,
+        mixture: Mixture,
+        prices: Sequence[float],
+        sorts: Sequence[int],
+        rounds: int,
+        amounts: Sequence[int] | None = None,
     ) -> list[float]:
         patterns = self.patterns
         size = len(patterns.counts)

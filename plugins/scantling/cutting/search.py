@@ -149,7 +149,9 @@ class Search:
         return min([need.slack(amounts) / need.total for need in self.cutter.needs if need.total])
 
     def _excluded(self, amounts: Amounts, effort: int) -> bool:
-        return any([need.slack(amounts) < 0 for need in self.cutter.needs]) or self.cutter.excluded(amounts, effort)
+        return any([need.slack(amounts) < 0 for need in self.cutter.needs]) or self.cutter.excluded(
+            amounts, effort
+        )
 
     def _keep(self, found: list[Any] | None) -> None:
         if found is None:
@@ -165,7 +167,9 @@ class Search:
         width = max(1, low // 50)
         most = sum(a * p for a, p in zip(cutter.most, cutter.prices))
         while low < self.top and low <= most:
-            lists = lists_between(cutter.prices, cutter.most, cutter.needs, low, min(self.top, low + width), self.steps, 5000)
+            lists = lists_between(
+                cutter.prices, cutter.most, cutter.needs, low, min(self.top, low + width), self.steps, 5000
+            )
             if lists is None:
                 if width > 1:
                     width = max(1, width // 8)

@@ -42,7 +42,10 @@ def least_width(family: Family, width: int) -> int:
 
 
 def best_boards(
-    grid: Grid, worths: Sequence[Worth], rooms: Sequence[tuple[int, int]], targets: Sequence[Worth],
+    grid: Grid,
+    worths: Sequence[Worth],
+    rooms: Sequence[tuple[int, int]],
+    targets: Sequence[Worth],
     steps: Steps,
 ) -> list[tuple[Worth, list[int], tuple] | None]:
     """Return for each room (length, width) the best worth above its target and the counts, or None."""
@@ -53,7 +56,9 @@ def best_boards(
     for side in sorted({room[1] for room in rooms}):
         places = [place for place, room in enumerate(rooms) if room[1] == side]
         _fill_rooms(profiles, side, [(place, rooms[place][0]) for place in places], targets, best, steps)
-    return [None if one is None else (one[0], _counts(one[1], grid.kinds), (grid.across, one[1])) for one in best]
+    return [
+        None if one is None else (one[0], _counts(one[1], grid.kinds), (grid.across, one[1])) for one in best
+    ]
 
 
 def _fill_rooms(profiles, side: int, places, targets: Sequence[Worth], best, steps: Steps) -> None:
@@ -118,8 +123,11 @@ def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, wid
             merged = entries
             for copies in range(1, min(grid.counts[kind], longest // along) + 1):
                 used, gain, top = along * copies, worth * copies, longest - along * copies
-                merged = merged + [(at + used, value - gain, ((kind, turned, along, side), copies, chain))
-                                   for at, value, chain in entries if at <= top]
+                merged = merged + [
+                    (at + used, value - gain, ((kind, turned, along, side), copies, chain))
+                    for at, value, chain in entries
+                    if at <= top
+                ]
             steps.done += len(merged) // 2
             merged.sort()
             entries, best = [], 1
@@ -220,7 +228,9 @@ def _board(sections, steps: Steps, length: int, target):
         merged = entries
         while True:
             top = length - used
-            fresh = [(at + used, value - worth, ((inside, 1), chain)) for at, value, chain in fresh if at <= top]
+            fresh = [
+                (at + used, value - worth, ((inside, 1), chain)) for at, value, chain in fresh if at <= top
+            ]
             if not fresh:
                 break
             merged = merged + fresh

@@ -24,6 +24,12 @@ def solve_family(family: Family, steps: Steps) -> tuple[list[Layout], int]:
     if layouts is None:
         name = family.sorts[0].item.family
         raise Faulty(
-            [Fault("not-enough", f"there is not enough of '{name}' to cut all its parts", help="allow more, or other sizes")]
+            [
+                Fault(
+                    "not-enough",
+                    f"there is not enough of '{name}' to cut all its parts",
+                    help="allow more, or other sizes",
+                )
+            ]
         )
     return layouts, bound

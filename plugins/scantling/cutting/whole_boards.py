@@ -44,7 +44,9 @@ class Taker:
         for amount, sort, pattern in self._ranked(relaxation, counts):
             copies = int(amount + 1e-6) or (not taken)
             for _ in range(min(copies, most[sort])):
-                board, left = lay(family, sort, relaxation.pool[sort, pattern], counts, self.steps, self.chance)
+                board, left = lay(
+                    family, sort, relaxation.pool[sort, pattern], counts, self.steps, self.chance
+                )
                 if left == counts:
                     break
                 self.boards.append(board)
@@ -64,4 +66,6 @@ class Taker:
             stock = self.family.sorts[sort]
             return 1 - used / (stock.length * stock.width)
 
-        return sorted(relaxation.bases, key=lambda base: (-int(base[0] + 1e-6), waste(base) - base[0] / 2, base[1:]))
+        return sorted(
+            relaxation.bases, key=lambda base: (-int(base[0] + 1e-6), waste(base) - base[0] / 2, base[1:])
+        )
