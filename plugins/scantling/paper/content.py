@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import html
 import io
 import re
 from collections.abc import Iterable, Mapping
@@ -11,9 +12,10 @@ from typing import Any
 
 import segno
 
-from scantling.pages import SECTIONS, Drawing, Drawings, Look, plan_fragments
+from scantling.pages import SECTIONS, Drawing, Drawings, Look, overall_size, plan_fragments
+from scantling.paper.board_list import board_list
 from scantling.paper.photos import printable
-from scantling.paper.tree import breakable, tree_of
+from scantling.paper.tree import Node, breakable, tree_of
 from scantling.report import Report
 
 PAPERS = {"letter": "us-letter", "a4": "a4"}
@@ -22,9 +24,11 @@ TEXT_WIDTH = 493
 """Points between the margins of the narrower paper."""
 SMALLEST_LETTER = Fraction(81, 10)
 """Points: no letter of a drawing is printed smaller."""
-LEAST_SHARE = 55
-"""Percent of the width that a drawing takes at least."""
-LONGEST_RUNNING_TITLE = 60
+HALF = 264.0
+"""How wide a drawing is in its own units where two stand side by side, so that letters stay large enough."""
+WITHOUT_LETTERS = 55
+"""Percent of the width that a drawing without letters takes."""
+LONGEST_RUNNING_TITLE = 44
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,10 +51,11 @@ def lay_out(
         photos: the author's pictures by the address that the page has for them.
     """
     plan = report.fitted.plan
-    drawings = Drawings(report, look.display)
+    drawings = Drawings(report, look.display, width=HALF)
     fragments = {
         name: tree_of(html) for name, html in plan_fragments(report, look, drawings=drawings).items()
     }
+    fragments["cut-list"] += _board_by_board(report, look)
     files, pictures = _pictures(drawings, look, photos)
     title = " ".join(plan.title.split()) + (f", {size_name}" if size_name else "")
     data = {
@@ -60,7 +65,7 @@ def lay_out(
         "keywords": list(plan.tags),
         "lang": "en",
         "paper": PAPERS[paper],
-        "running": breakable(_running(report, title)),
+        "running": breakable(_running(report, look, title)),
         "link": link,
         "ruler": True,
         "summary": fragments["summary"],
@@ -68,7 +73,7 @@ def lay_out(
         "facts": fragments["facts"],
         "intro": fragments["intro"],
         "sections": [
-            {"title": words, "nodes": fragments[name]} for name, words in SECTIONS if fragments[name]
+            {"title": words, "nodes": fragments[name]} for name, words in SECTIONS if fragments.get(name)
         ],
         "pictures": pictures,
     }
@@ -77,12 +82,19 @@ def lay_out(
     return Sheets(data, files)
 
 
-def _running(report: Report, title: str) -> str:
+def _board_by_board(report: Report, look: Look) -> list[Node]:
+    """Return the pieces in the order of the work, under a heading of their own."""
+    rows = board_list(report, look.display)
+    return [{"t": "h3", "c": "", "k": ["Board by board"]}, *rows] if rows else []
+
+
+def _running(report: Report, look: Look, title: str) -> str:
     """Return the line at the foot of each page: plan, size, revision, day of the prices."""
     short = (
         title if len(title) <= LONGEST_RUNNING_TITLE else title[: LONGEST_RUNNING_TITLE - 1].rstrip() + "…"
     )
-    words = [short]
+    size = html.unescape(overall_size(report, look))
+    words = [short, size] if size else [short]
     if report.fitted.plan.revised:
         words.append(f"revised {report.fitted.plan.revised}")
     if report.shop.prices_of:
@@ -113,9 +125,9 @@ def printed_share(drawing: Drawing) -> int:
     """Return how much of the width a drawing takes, in percent: no more than its smallest letters need."""
     sizes = [Fraction(size) for size in re.findall(r'font-size="([0-9.]+)"', drawing.svg)]
     if not sizes:
-        return LEAST_SHARE
+        return WITHOUT_LETTERS
     needed = drawing.width * SMALLEST_LETTER / min(sizes)
-    return min(100, max(LEAST_SHARE, -int(-100 * needed / TEXT_WIDTH // 1)))
+    return min(100, -int(-100 * needed / TEXT_WIDTH // 1))
 
 
 def code_of(link: str) -> bytes:
