@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 
-from scantling.cutting import PartItem, Problem, StockItem, solve
+from scantling.cutting import PartItem, Problem, Rules, StockItem, solve
 from tests.outside.sources import checked
 
 INCH = 32
@@ -37,6 +37,25 @@ def test_a_4_in_rip_leaves_1_3_8_in_of_a_5_1_2_in_board():
     """A strip of 1 3/8 in can be had beside the wide one, and none that is 1/32 in wider."""
     assert boards_for(Fraction(4), Fraction(11, 8)) == 1
     assert boards_for(Fraction(4), Fraction(45, 32)) == 2
+
+
+@checked(quantity="kerf-left", place="a 5 1/2 in board, a 4 in strip, a 1/8 in blade", kind="common practice")
+def test_the_offcut_of_a_4_in_rip_is_1_3_8_in_wide():
+    """What falls off is told with its place and size, the kerf taken off."""
+    answer = solve(
+        Problem(
+            unit="1/32 in",
+            kerf=EIGHTH,
+            stages=3,
+            stock=(StockItem("board", "pine", 96 * INCH, 11 * INCH // 2, 1000),),
+            parts=(PartItem("strip", "pine", 1, 96 * INCH, 4 * INCH),),
+            rules=Rules(keep_length=INCH, keep_width=INCH),
+        )
+    )
+
+    (offcut,) = answer.boards[0].offcuts
+    assert (offcut.length, offcut.width) == (96 * INCH, 11 * INCH // 8)
+    assert {offcut.y, 11 * INCH // 2 - offcut.y - offcut.width} & {0}
 
 
 @checked(quantity="pieces-in-stock", place="a 5 1/2 in board, a 1/8 in blade", kind="common practice")

@@ -15,6 +15,10 @@ QUANTITIES: tuple[Quantity, ...] = (
             "pieces.x",
             "pieces.y",
             "from_offcuts.x",
+            "offcuts.x",
+            "offcuts.y",
+            "offcuts.length",
+            "offcuts.width",
         ),
     ),
     Quantity(
