@@ -115,7 +115,7 @@ def _costs(plans: tuple[LinkedPlan, ...], choices: Choices, currency: str) -> It
     """Yield the plans whose cost at several sizes is known, each with a link that fills the fields."""
     lines = [
         f"- [{escape_markdown(plan.title)}](../../{choices.folder}/{plan.slug}/index.md), "
-        f"{escape_markdown(ladder.name)}: {_ladder(ladder, choices, currency)}"
+        f"{escape_markdown(ladder.name)}: {_ladder(plan, ladder, choices, currency)}"
         for plan in plans
         for ladder in plan.ladders
     ]
@@ -124,7 +124,7 @@ def _costs(plans: tuple[LinkedPlan, ...], choices: Choices, currency: str) -> It
         yield "\n".join(lines)
 
 
-def _ladder(ladder: Ladder, choices: Choices, currency: str) -> str:
+def _ladder(plan: LinkedPlan, ladder: Ladder, choices: Choices, currency: str) -> str:
     sizes = [(choices.display.length(size), write_money(cost, currency)) for size, cost in ladder.costs]
     words = escape(", ".join(f"{size} for {cost}" for size, cost in sizes))
     if not choices.engine:
@@ -133,7 +133,8 @@ def _ladder(ladder: Ladder, choices: Choices, currency: str) -> str:
     pairs = (f"{_typed(size)} = {write_money(cost, '').replace(',', '')}" for size, cost in ladder.costs)
     costs = ", ".join(pairs)
     query = f"?usual={quote_plus(usual)}&wanted={quote_plus(usual)}&costs={quote_plus(costs)}"
-    return f"{words} ({tag('a', 'put these in', href=query)})"
+    whole = f"put these in: {plan.title}, {ladder.name}"
+    return f"{words} ({tag('a', 'put these in', href=query, aria_label=whole)})"
 
 
 def _typed(length: Length) -> str:
