@@ -278,6 +278,44 @@ def holes_beyond_the_edge(plan: Text, size_of: Sizes) -> Iterator[Broken]:
         yield broken("holes beyond the edge", text, "fastener-edge", found.start(1))
 
 
+def saw_forgotten(plan: Text, size_of: Sizes) -> Iterator[Broken]:
+    """Boards are ripped to a width that no yard sells, and nothing rips."""
+    for name in plan.parts:
+        stock, width = plan.part_value(name, "from"), plan.part_value(name, "width")
+        if (
+            stock
+            and width
+            and re.fullmatch(r"[12]x\d+(?: cedar)?", stock[1])
+            and not _is_optional(plan, name)
+        ):
+            text = re.sub(r"(?:table|circular|track|band|hand|rip) saw|plane\b", "mitre saw", plan.text)
+            at = Text(text).part_value(name, "width")[0]
+            yield broken(f"nothing rips '{name}'", text, "tools-needed", at)
+            return
+
+
+def boards_all_alike(plan: Text, size_of: Sizes) -> Iterator[Broken]:
+    """Nothing is said of pickets that are not all of one width."""
+    said = r"\b(?:var(?:y|ies)|equally wide|sort|uneven|share out|narrower|true width|widest|not all alike)\b"
+    for name in plan.parts:
+        stock = plan.part_value(name, "from")
+        full = stock and stock[1] == "cedar picket" and not plan.part_value(name, "width")
+        if full and not re.search(rf"(?m)^  [\w ]*\bgap\b[\w ]*:.*\b{name}\.width", plan.text):
+            text = re.sub(said, "nice", plan.text)
+            at = Text(text).parts[name][0]
+            yield broken(
+                f"'{name}' all alike", text, "allow-variation", at, sweeping=_is_optional(plan, name)
+            )
+
+
+def shelves_far_apart(plan: Text, size_of: Sizes) -> Iterator[Broken]:
+    """Books would stand under shelves that are far above them."""
+    found = re.search(r"(?m)^  clear height: (.*)$", plan.text)
+    if found:
+        text = plan.with_(*found.span(1), "31 in")
+        yield broken("31 in between shelves", text, "shelf-spacing", found.start(1))
+
+
 def shelf_overloaded(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     """The shelves carry far more than they can."""
     shelves = [name for name in plan.parts if re.fullmatch(r"shelf(?: slat| picket)?", name)]
@@ -356,13 +394,25 @@ def nominal_groove(plan: Text, size_of: Sizes) -> Iterator[Broken]:
             yield broken(f"{width} for {found[1]}", text, "groove-fits", found.start(1))
 
 
+def _grooves_in_faces(plan: Text) -> Iterator[tuple[str, re.Match[str]]]:
+    """Yield each groove or dado in a face, with its part's name; its first group is the depth."""
+    pattern = r"\{kind: (?:dado|groove), where: \"?[^\"}]*face[^\"}]*\"?,.*?depth: ([^,}]+)"
+    for name, (start, end) in plan.parts.items():
+        yield from ((name, found) for found in re.compile(pattern).finditer(plan.text, start, end))
+
+
 def groove_too_deep(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     """A dado leaves almost nothing of its board."""
-    for found in re.finditer(
-        r"\{kind: (?:dado|groove), where: \"?[^\"}]*face[^\"}]*\"?,.*?depth: ([^,}]+)", plan.text
-    ):
-        text = plan.with_(*found.span(1), "11/16 in")
+    for name, found in _grooves_in_faces(plan):
+        text = plan.with_(*found.span(1), f"{name}.thick - 1/16 in")
         yield broken("too deep", text, "groove-fits", found.start(1))
+
+
+def groove_through(plan: Text, size_of: Sizes) -> Iterator[Broken]:
+    """A dado goes through its board."""
+    for name, found in _grooves_in_faces(plan):
+        text = plan.with_(*found.span(1), f"{name}.thick")
+        yield broken("through", text, "breaks-through", found.start(1))
 
 
 def groove_forgotten(plan: Text, size_of: Sizes) -> Iterator[Broken]:
@@ -527,12 +577,16 @@ WAYS: tuple[Way, ...] = (
     fastener_too_short,
     holes_at_the_edge,
     holes_beyond_the_edge,
+    saw_forgotten,
+    boards_all_alike,
+    shelves_far_apart,
     shelf_overloaded,
     wrong_height,
     anchor_forgotten,
     grain_across,
     nominal_groove,
     groove_too_deep,
+    groove_through,
     groove_forgotten,
     router_unsaid,
     nailer_unsaid,

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from scantling.checks.building import Need, building, is_glue, kind_of
 from scantling.checks.check import Check, Finding, Subject
+from scantling.checks.saying import length
 from scantling.fault import Severity
 
 
@@ -46,6 +47,11 @@ _WORKS = (
 )
 
 
+_RIP = _Takes(
+    "rip", ("table saw", "circular saw", "track saw", "band saw", "rip saw", "hand saw", "plane"), "table saw"
+)
+
+
 def _examine(subject: Subject) -> Iterator[Finding]:
     for needs in building(subject).needs:
         told: set[str] = set()
@@ -62,6 +68,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
                     f"add 'tools: {takes.said}' to the step",
                 )
     yield from _for_work(subject)
+    yield from _for_rips(subject)
 
 
 def _of_need(subject: Subject, need: Need) -> _Takes | None:
@@ -74,7 +81,7 @@ def _of_need(subject: Subject, need: Need) -> _Takes | None:
 def _for_work(subject: Subject) -> Iterator[Finding]:
     if not subject.plan.tools:
         return
-    everywhere = (*subject.plan.tools, *(tool for step in subject.plan.steps for tool in step.tools))
+    everywhere = _everywhere(subject)
     for part in subject.fitted.parts:
         for work in part.work:
             takes = next((takes for takes in _WORKS if takes.word == work.work.kind), None)
@@ -84,6 +91,29 @@ def _for_work(subject: Subject) -> Iterator[Finding]:
                     work.work.place.at("kind"),
                     f"add a tool for it to the plan's 'tools:', such as a {takes.said}",
                 )
+
+
+def _for_rips(subject: Subject) -> Iterator[Finding]:
+    """Yield a finding for the first part of a width that no yard sells, where nothing rips it."""
+    if not subject.plan.tools or _has(_everywhere(subject), _RIP):
+        return
+    for part in subject.fitted.parts:
+        stocks = [
+            subject.shop.stocks[name] for name in part.part.source.stocks if name in subject.shop.stocks
+        ]
+        boards = [stock for stock in stocks if not stock.is_sheet]
+        if boards and all(part.blank.across < stock.widest for stock in boards):
+            yield Finding(
+                f"'{part.id}' is ripped to {length(part.blank.across)} from {boards[0].key}, "
+                "but no tool of the plan rips",
+                part.part.place.at("width"),
+                "add a table saw to the plan's 'tools:', or take the board as wide as it is",
+            )
+            return
+
+
+def _everywhere(subject: Subject) -> tuple[str, ...]:
+    return (*subject.plan.tools, *(tool for step in subject.plan.steps for tool in step.tools))
 
 
 def _shown(kind: str) -> str:
@@ -98,10 +128,12 @@ TOOLS_NEEDED = Check(
     name="tools-needed",
     group="Counts",
     title="Is every tool that a step takes at hand?",
-    meaning="Clamps that are fetched when the glue is open come too late.",
+    meaning="Clamps that are fetched when the glue is open come too late; and a board of a width that no "
+    "yard "
+    "sells takes a saw that rips.",
     mend="add the tool to the step's 'tools:'",
     severity=Severity.WARNING,
     examine=_examine,
     source="common practice, no source",
 )
-"""Looks for the tools that glue, screws, nails and the work on parts take."""
+"""Looks for the tools that glue, screws, nails, rips and the work on parts take."""
