@@ -167,7 +167,7 @@ def test_the_point_lies_on_the_curve(slug):
 
 @EVERY
 def test_a_warm_answer_is_quick(slug):
-    """Answer, text, picture and plot take at most 20 ms: the best of some tries, since others may be at work."""
+    """Answer, text, picture and plot take at most 20 ms, in the best of some tries on a busy machine."""
 
     def once():
         begin = perf_counter()
