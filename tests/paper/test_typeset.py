@@ -70,8 +70,12 @@ def test_it_is_made_for_either_paper(paper, size):
 def test_the_check_ruler_is_true(bench):
     """One inch is 72 units of PDF, 25 mm are 70.87."""
     with pdfplumber.open(io.BytesIO(bench)) as opened:
-        page = opened.pages[-1]
-        under = [line for line in page.lines if abs(line["top"] - line["bottom"]) < 0.01]
+        under = [
+            line
+            for page in opened.pages
+            for line in page.lines
+            if abs(line["top"] - line["bottom"]) < 0.01
+        ]
     widths = {round(line["x1"] - line["x0"], 2) for line in under}
 
     assert 72.0 in widths
@@ -131,12 +135,13 @@ def test_the_same_plan_gives_the_same_bytes(bench):
 
 
 def test_every_page_says_what_it_belongs_to():
-    """Plan, day of the prices and page number stand at the foot of each page."""
+    """Plan, size, revision, day of the prices and page number stand at the foot of each page."""
     with pdfplumber.open(io.BytesIO(printed(bench_data(revised="2026-11-09")))) as opened:
         count = len(opened.pages)
         for number, page in enumerate(opened.pages, 1):
             foot = page.extract_text().splitlines()[-1]
-            assert foot == f"Bench · revised 2026-11-09 · prices of 2026-11-02 page {number} of {count}"
+            size = "48 in wide × 14 in deep × 17 1/2 in high"
+            assert foot == f"Bench · {size} · revised 2026-11-09 · prices of 2026-11-02 page {number} of {count}"
 
 
 def test_it_leads_back_to_the_page():

@@ -242,11 +242,16 @@ def _taper(sheet: Sheet, work: FittedWork) -> list[Shape]:
     return [Polygon(corner, "edge", "cutaway")]
 
 
+def hole_columns(work: FittedWork) -> int:
+    """Return in how many columns holes stand; those for shelf pins are made in two."""
+    return 2 if "two columns" in work.work.where or work.work.kind == "shelf pin holes" else 1
+
+
 def _round_holes(sheet: Sheet, work: FittedWork) -> list[Shape]:
     """Return holes in rows; a pattern "in two columns" has two rows, near the two long edges."""
     if work.work.where.split()[-1:] == ["end"]:
         return _bores(sheet, work)
-    columns = 2 if "two columns" in work.work.where or work.work.kind == "shelf pin holes" else 1
+    columns = hole_columns(work)
     count = max(1, (work.count or 1) // columns)
     apart = _inches(work.apart) or _inches(sheet.part.length) / (count + 1)
     first = _inches(work.from_end) or apart
@@ -374,10 +379,10 @@ def _below(
             shapes.append(Text(_LEFT + 22, y, line, _KEY))
     shown = [(str(i), work) for i, work in enumerate(works, 1) if has_profile(work, sheet.part.thick)]
     distinct = {(work.work.kind, work.width, work.depth): (number, work) for number, work in reversed(shown)}
-    x = _LEFT
-    for number, work in list(distinct.values())[::-1][:3]:
+    x, apart = _LEFT, min(140.0, max(122.0, (width - _LEFT) / len(distinct or "1")))
+    for number, work in list(distinct.values())[::-1][: 3 if width > 400 else 2]:
         shapes.append(profile(x, y + 16, number, work, sheet.part.thick, display))
-        x += 140
+        x += apart
     if distinct:
         y += 104
     if sheet.upscale > sheet.scale * 1.01:

@@ -9,7 +9,9 @@ from __future__ import annotations
 from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
+from scantling.pages.board_pictures import alike
 from scantling.pages.drawings import Drawing, Drawings
+from scantling.pages.facts import overall_size
 from scantling.pages.fragments import FRAGMENTS, plan_drawings, plan_fragments
 from scantling.pages.look import Look
 from scantling.pages.words import Words, markdown_of, prose_of
@@ -24,6 +26,7 @@ if TYPE_CHECKING:
     from scantling.pages.front_matter import with_front_matter
     from scantling.pages.live.runtime import ready_engine
     from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES, TRIP
+    from scantling.pages.live.viewer import ready_viewer
     from scantling.pages.markdown_words import render_words
     from scantling.pages.photo_files import photos
     from scantling.pages.price_list import prices_page
@@ -53,10 +56,12 @@ __all__ = [
     "PlanPages",
     "SideFile",
     "Words",
+    "alike",
     "fault_page",
     "gather_pages",
     "make_pages",
     "markdown_of",
+    "overall_size",
     "photos",
     "plan_drawings",
     "plan_fragments",
@@ -64,6 +69,7 @@ __all__ = [
     "prices_page",
     "prose_of",
     "ready_engine",
+    "ready_viewer",
     "render_words",
     "with_front_matter",
     "write_folder",
@@ -91,6 +97,7 @@ _LATER = {
     "LIVE_STYLES": "live.site",
     "TRIP": "live.site",
     "ready_engine": "live.runtime",
+    "ready_viewer": "live.viewer",
     "prices_page": "price_list",
     "FEATURES": "theme",
     "PALETTE": "theme",

@@ -27,6 +27,11 @@ from scantling.pages.board_pictures import alike, board_picture
 from scantling.pages.html import slug
 from scantling.report import Report
 
+WIDTH = 440.0
+"""How wide drawings are in their own units where nothing else is asked for."""
+SQUARISH = 0.7
+"""A board is narrowed from this width on, as a part of its length."""
+
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
@@ -44,9 +49,19 @@ class Drawing:
 class Drawings:
     """Every drawing of a plan at one size, each made when it is first asked for."""
 
-    def __init__(self, report: Report, display: Display) -> None:
+    def __init__(
+        self, report: Report, display: Display, *, width: float = WIDTH, step_width: float = WIDTH
+    ) -> None:
+        """Keep what they are drawn from.
+
+        Args:
+            width: of details and views, in their own units; less makes larger letters.
+            step_width: of the pictures of the steps, likewise.
+        """
         self._report = report
         self._display = display
+        self._width = width
+        self._step_width = step_width
 
     @cached_property
     def _model(self) -> Model | None:
@@ -66,18 +81,22 @@ class Drawings:
         """The piece straight from its sides and taken apart; none where its parts have no place."""
         if self._model is None:
             return ()
-        faces = [as_drawing(name, elevation(self._model, name), f"From {_SEEN[name]}") for name in FACES]
-        return (*faces, as_drawing("apart", exploded_view(self._model), "Taken apart"))
+        width = self._width
+        faces = [
+            as_drawing(name, elevation(self._model, name, width=width), f"From {_SEEN[name]}")
+            for name in FACES
+        ]
+        return (*faces, as_drawing("apart", exploded_view(self._model, width=width), "Taken apart"))
 
     @cached_property
     def cuts(self) -> tuple[Drawing, ...]:
         """The cut diagram of every board and sheet, those cut alike together."""
-        return cut_drawings(self._report, self._display)
+        return cut_drawings(self._report, self._display, narrow=self._width)
 
     @cached_property
     def details(self) -> tuple[Drawing, ...]:
         """The joinery laid out on each part that has some."""
-        pictures = details(self._report.fitted, self._display, width=440.0)
+        pictures = details(self._report.fitted, self._display, width=self._width)
         return _named(as_drawing(f"detail {one.part}", one.scene, one.part) for one in pictures)
 
     @cached_property
@@ -85,7 +104,8 @@ class Drawings:
         """The piece as it stands after each step that adds to it, by the step's number."""
         if self._model is None:
             return {}
-        scenes = zip(self._report.fitted.steps, step_pictures(self._model), strict=True)
+        drawn = step_pictures(self._model, width=self._step_width)
+        scenes = zip(self._report.fitted.steps, drawn, strict=True)
         return {
             step.number: as_drawing(f"step {step.number}", scene, "")
             for step, scene in scenes
@@ -108,12 +128,19 @@ def as_drawing(name: str, scene: Scene, caption: str) -> Drawing:
     return Drawing(f"{slug(name)}.svg", to_svg(scene), scene.told or scene.title, *size, caption)
 
 
-def cut_drawings(report: Report, display: Display) -> tuple[Drawing, ...]:
-    """Return the cut diagram of every board and sheet, those cut alike together."""
+def cut_drawings(report: Report, display: Display, *, narrow: float = WIDTH) -> tuple[Drawing, ...]:
+    """Return the cut diagram of every board and sheet, those cut alike together.
+
+    Args:
+        narrow: how wide one is drawn that would come out about as high as wide.
+    """
     made = []
     for boards in alike(report.cutting.boards):
         picture = board_picture(boards, report, display)
-        drawing = as_drawing(f"cut {boards[0].name.replace(' no.', '')}", cut_diagram(picture), "")
+        scene = cut_diagram(picture)
+        if picture.width > SQUARISH * picture.length and narrow < scene.width:
+            scene = cut_diagram(picture, width=narrow)
+        drawing = as_drawing(f"cut {boards[0].name.replace(' no.', '')}", scene, "")
         made.append(replace(drawing, alt=told(picture)))
     return _named(made)
 

@@ -26,6 +26,8 @@ SMALLEST_LETTER = Fraction(81, 10)
 """Points: no letter of a drawing is printed smaller."""
 HALF = 264.0
 """How wide a drawing is in its own units where two stand side by side, so that letters stay large enough."""
+BESIDE_WORDS = 225.0
+"""How wide the picture of a step is, beside its words."""
 WITHOUT_LETTERS = 55
 """Percent of the width that a drawing without letters takes."""
 LONGEST_RUNNING_TITLE = 44
@@ -51,7 +53,7 @@ def lay_out(
         photos: the author's pictures by the address that the page has for them.
     """
     plan = report.fitted.plan
-    drawings = Drawings(report, look.display, width=HALF)
+    drawings = Drawings(report, look.display, width=HALF, step_width=BESIDE_WORDS)
     fragments = {
         name: tree_of(html) for name, html in plan_fragments(report, look, drawings=drawings).items()
     }

@@ -12,6 +12,8 @@ from typing import Any
 Node = str | dict[str, Any]
 """Text, or an element: `t` its tag, `c` its class, `k` its children, and the attributes that print."""
 EMPTY_TAGS = {"img", "input", "br", "hr", "meta", "link"}
+BLOCKS = {"p", "div", "ul", "ol", "li", "dl", "table", "tbody", "thead", "tr", "figure", "blockquote", "pre"}
+"""Elements after which white space is none of the words'."""
 CHUNK = 24
 """Letters after which a longer word may be broken."""
 ZERO_WIDTH_SPACE = "\u200b"
@@ -54,8 +56,13 @@ class _Builder(HTMLParser):
 
     def handle_data(self, data: str) -> None:
         """Add text."""
-        if data.strip() or (self._open[-1][1] and data):
+        before = self._open[-1][1]
+        if data.strip() or (before and data and not _is_block(before[-1])):
             self._open[-1][1].append(breakable(" ".join(data.split("\n"))))
+
+
+def _is_block(node: Node) -> bool:
+    return isinstance(node, dict) and node["t"] in BLOCKS
 
 
 def breakable(words: str) -> str:

@@ -1,0 +1,89 @@
+"""The cut list once more in the order of the work: board by board, with a box to tick for each piece."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from scantling.cutting import CutBoard, OffcutPiece
+from scantling.measure import Display, Length
+from scantling.pages import alike
+from scantling.paper.tree import Node
+from scantling.plan import FittedPart
+from scantling.report import Report
+
+MOST_BOXES = 16
+"""A row with more pieces gets one box for all of them."""
+_COLUMNS = ("Piece", "Count", "Cut to")
+Piece = tuple[FittedPart, Length, Length]
+
+
+def board_list(report: Report, display: Display) -> list[Node]:
+    """Return pieces under the board or the strips that each comes from, in two tables of like length."""
+    groups = list(_groups(report, display))
+    half = _half(groups)
+    tables = [_table(part) for part in (groups[:half], groups[half:]) if part]
+    return [_node("div", *tables, class_="sc-halves")] if tables else []
+
+
+def _half(groups: list[list[Node]]) -> int:
+    """Return how many groups make up at least half of all rows."""
+    rows, total = 0, sum(map(len, groups))
+    for count, group in enumerate(groups, 1):
+        rows += len(group)
+        if 2 * rows >= total:
+            return count
+    return 0
+
+
+def _table(groups: list[list[Node]]) -> Node:
+    head = _node("tr", *(_node("th", name) for name in _COLUMNS))
+    return _node("table", _node("thead", head), *(_node("tbody", *rows) for rows in groups))
+
+
+def _groups(report: Report, display: Display) -> Iterator[list[Node]]:
+    for boards in alike(report.cutting.boards):
+        pieces = [(piece.part, piece.length, piece.width) for piece in boards[0].pieces]
+        yield [_head(board_words(boards)), *_rows(pieces, len(boards), display)]
+    strips: dict[str, list[OffcutPiece]] = {}
+    for piece in report.cutting.from_offcuts:
+        strips.setdefault(piece.strip.of, []).append(piece)
+    for name, found in strips.items():
+        cut = [(piece.part, piece.part.blank.along, piece.part.blank.across) for piece in found]
+        yield [_head(f"the offcuts of {name}"), *_rows(cut, 1, display)]
+
+
+def board_words(boards: list[CutBoard]) -> str:
+    """Return what boards that are cut alike are called: "1x6 no. 1 and no. 2, 6 ft"."""
+    names = [boards[0].name, *(f"no. {board.number}" for board in boards[1:])]
+    listed = ", ".join(names[:-1]) + " and " + names[-1] if len(names) > 1 else names[0]
+    return f"{listed}, {boards[0].sale.label}"
+
+
+def _rows(pieces: Iterable[Piece], times: int, display: Display) -> Iterator[Node]:
+    counts: dict[tuple[str, Length, Length], int] = {}
+    parts: dict[str, FittedPart] = {}
+    for part, length, width in pieces:
+        parts[part.id] = part
+        counts[part.id, length, width] = counts.get((part.id, length, width), 0) + times
+    for (name, length, width), count in counts.items():
+        boxes = [_node("input")] * (count if count <= MOST_BOXES else 1)
+        size = f"{display.length(length)} × {display.length(width)}".replace(" ", "\u00a0")
+        words = _node("span", _node("b", parts[name].letter, class_="sc-mark"), f" {name}", *_gap(), *boxes)
+        yield _node(
+            "tr",
+            _node("th", words),
+            _node("td", str(count), class_="sc-count"),
+            _node("td", size, class_="sc-size"),
+        )
+
+
+def _gap() -> tuple[str, ...]:
+    return ("\u2003",)
+
+
+def _head(words: str) -> Node:
+    return _node("tr", {**_node("th", words), "colspan": str(len(_COLUMNS))}, class_="sc-shelf")
+
+
+def _node(tag: str, *children: Node, class_: str = "") -> dict[str, object]:
+    return {"t": tag, "c": class_, "k": list(children)}
