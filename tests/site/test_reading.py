@@ -97,17 +97,20 @@ def test_a_plan_is_found_and_its_offered_size_tells_the_engines_numbers(page, se
         assert step["title"] == text_of(page.locator(f"#step-{step['number']}"))
 
 
-def test_every_plan_and_size_tells_the_engines_numbers(page, served, root, site):
+def test_every_plan_and_size_tells_the_engines_numbers(browser, served, root, site):
     """On each page of each plan, lists and cost are those of the `plan.json` beside it."""
     beside = sorted(site.glob("plans/**/plan.json"))
+    context = browser.new_context(java_script_enabled=False)
+    page = context.new_page()
 
     assert len(beside) >= 12
     for path in beside:
         data = json.loads(path.read_text("utf-8"))
-        page.goto(served.url + path.parent.relative_to(site).as_posix() + "/")
+        page.goto(served.url + path.parent.relative_to(site).as_posix() + "/", wait_until="domcontentloaded")
 
         assert read_lists(page) == lists_of(data), path
         assert text_of(page.locator(".sc-fact--cost dd")).startswith(data["totals"]["cost"]["text"]), path
+    context.close()
 
 
 def test_the_catalog_shows_every_plan(page, served, site):
