@@ -10,6 +10,7 @@ from scantling.calculators import SUBJECTS, Calculator, calculators, run
 from scantling.measure import Length, write_fraction, write_money
 from scantling.pages.calculator_form import calculator_form
 from scantling.pages.calculator_fragment import answer_drawings, answer_html
+from scantling.pages.check_page import link_to_check
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.front_matter import in_front_matter
@@ -107,8 +108,8 @@ def _links(one: Calculator, plans: tuple[LinkedPlan, ...], folder: str) -> Itera
             f"- [{escape_markdown(plan.title)}](../../{folder}/{plan.slug}/index.md)" for plan in fits
         )
     if one.checks:
-        codes = ", ".join(tag("code", escape(code)) for code in one.checks)
-        yield f"Every plan here is checked with the same formula, at each of its sizes: {codes}."
+        asked = " ".join(link_to_check(name, "../../") for name in one.checks)
+        yield f"Every plan here is checked with the same formula, at each of its sizes: {asked}"
 
 
 def _costs(plans: tuple[LinkedPlan, ...], choices: Choices, currency: str) -> Iterator[str]:

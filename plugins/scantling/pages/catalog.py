@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from scantling.pages.all_sizes import PlanPages, plan_pages
 from scantling.pages.calculator_pages import calculator_pages
 from scantling.pages.catalog_page import catalog_page
+from scantling.pages.check_page import check_page
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
 from scantling.pages.linked_plan import LinkedPlan
@@ -76,6 +77,7 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
         *(plan.beside for plan in plans),
         *(make(shop, choices) for make in PAGE_MAKERS),
         calculator_pages(shop.shop, _linked(plans), choices),
+        check_page(),
         live_site(shop, {plan.slug: plan.pages.title for plan in plans if plan.pages is not None}, choices),
     ]
     told = [*shop.diagnostics]
