@@ -97,7 +97,7 @@ class Drawings:
     def details(self) -> tuple[Drawing, ...]:
         """The joinery laid out on each part that has some."""
         pictures = details(self._report.fitted, self._display, width=self._width)
-        return _named(as_drawing(f"detail {one.part}", one.scene, one.part) for one in pictures)
+        return _named(as_drawing(f"detail {one.part}", one.scene, "") for one in pictures)
 
     @cached_property
     def steps(self) -> Mapping[int, Drawing]:
