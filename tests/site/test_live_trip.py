@@ -77,6 +77,7 @@ def test_two_plans_are_bought_and_cut_as_one(browser, home):
 def test_a_damaged_list_is_left_out_with_a_word(page, home, kept):
     """What is not a list, or names plans that are not there, breaks nothing."""
     page.goto(home.url + "trip/")
+    page.wait_for_selector(".sc-live:visible")
     page.evaluate("kept => localStorage.setItem('scantling /shop/ trip', kept)", kept)
     page.reload()
     page.wait_for_selector("[data-trip-empty]:visible")

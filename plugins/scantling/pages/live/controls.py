@@ -62,7 +62,7 @@ def plan_controls(
         data_sections=_json(dict(SECTIONS)),
         data_search_exclude="true",
     )
-    without = tag("noscript", tag("p", WITHOUT_SCRIPT, class_="sc-live__without")) + from_file()
+    without = tag("p", WITHOUT_SCRIPT, class_="sc-live__without sc-without-script") + from_file()
     return section + tag("div", without, data_search_exclude="true")
 
 
@@ -240,9 +240,7 @@ def _sale(sale: Sale, shop: Shop) -> str:
     box = tag("input", type="checkbox", checked=True, data_mine_carried=sale.id)
     name = tag("label", box + tag("span", escape(sale.label)))
     words = f"my price of {sale.id.replace(' | ', ', ')}"
-    return tag(
-        "tr", tag("th", name, scope="row") + _price(sale.id, words, sale.price, shop)
-    )
+    return tag("tr", tag("th", name, scope="row") + _price(sale.id, words, sale.price, shop))
 
 
 def _ware(ware: Ware, shop: Shop) -> str:
