@@ -18,7 +18,7 @@ site: venv ## build the catalog into site/
 
 serve: venv ## live preview at http://127.0.0.1:8000/ (ARGS="-a localhost:9000" goes to mkdocs serve)
 	@$(PY) -m tools.live site
-	@$(PY) -m mkdocs serve $(ARGS)
+	@$(PY) -m mkdocs serve --dirty $(ARGS)
 
 test: venv-dev chromium ## lint, types and every test (ARGS="-k name" goes to pytest)
 	@$(PY) -m tools.live test

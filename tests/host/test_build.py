@@ -82,13 +82,29 @@ def test_an_offered_size_names_the_plan_as_canonical(built):
     }
 
 
-def test_every_link_leads_somewhere(built):
-    """Each relative link and picture of a built page leads to a file of the site."""
-    for page in built.glob("plans/**/index.html"):
+def follow_links(built: Path) -> None:
+    """Follow each relative link and picture of the plans' pages to a file."""
+    pages = sorted(built.glob("plans/**/index.html"))
+
+    assert len(pages) >= 4
+    for page in pages:
         for address in re.findall(r'(?:href|src)="([^"#:?]+)[^":]*"', page.read_text()):
             target = (page.parent / address).resolve()
 
             assert target.is_file() or (target / "index.html").is_file(), f"{page}: {address}"
+
+
+def test_every_link_leads_somewhere(built):
+    """Each relative link and picture of a built page leads to a file of the site."""
+    follow_links(built)
+
+
+def test_links_hold_where_addresses_name_files(tmp_path):
+    """With `use_directory_urls: false` every link still leads to a file."""
+    site = write_site(tmp_path, stool=BENCH, settings="use_directory_urls: false\n")
+
+    assert build(site).returncode == 0
+    follow_links(site / "site")
 
 
 def test_search_finds_words_and_no_glued_numbers(built):

@@ -132,3 +132,21 @@ def test_a_file_that_no_one_can_read_does_not_end_a_preview(preview, tmp_path):
     (tmp_path / "plans" / "stool" / "plan.md").write_bytes(b"---\ntitle: \xff\xfe\n---\n")
 
     assert "UTF-8" in served.wait_for("to mend", "plans/")
+
+
+def test_a_quick_preview_shows_what_changed(preview, tmp_path):
+    """With `--dirty` an edited plan is shown, others are served as they were, what is gone is gone."""
+    served = preview(BENCH, "--dirty")
+    served.wait_for("Quay stool", "plans/stool/")
+    other = tmp_path / "plans" / "other"
+    other.mkdir()
+    (other / "plan.md").write_text(BENCH.replace("Quay stool", "Other stool"))
+    served.wait_for("Other stool", "plans/other/")
+    (other / "plan.md").write_text(BENCH.replace("Quay stool", "Third stool"))
+    served.wait_for("Third stool", "plans/other/")
+
+    assert "Quay stool" in served.read("plans/stool/")
+    assert "Third stool" in served.read("plans/")
+    (other / "plan.md").unlink()
+    served.wait_for("no answer: HTTP Error 404", "plans/other/")
+    assert "Third stool" not in served.read("plans/")

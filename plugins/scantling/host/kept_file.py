@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from hashlib import sha256
+from pathlib import Path
 
 from mkdocs.structure.files import File
 
@@ -21,16 +22,19 @@ class Published:
     """What the builds of one preview published."""
 
     def __init__(self) -> None:
-        self._last: dict[str, bytes] = {}
-        self._now: dict[str, bytes] = {}
+        self._last: dict[Path, bytes] = {}
+        self._now: dict[Path, bytes] = {}
 
     def note(self, file: KeptFile, content: str | bytes) -> KeptFile:
         """Remember a file's content, and tell the file whether it is the same as last time."""
         raw = content.encode() if isinstance(content, str) else content
-        self._now[file.src_uri] = sha256(raw).digest()
-        file.is_kept = self._last.get(file.src_uri) == self._now[file.src_uri]
+        place = Path(file.abs_dest_path)
+        self._now[place] = sha256(raw).digest()
+        file.is_kept = self._last.get(place) == self._now[place]
         return file
 
     def settle(self) -> None:
-        """Take what was just noted as published; called when a build has ended well."""
+        """Take what was just noted as published, and remove what no longer is; for the end of a build."""
+        for place in self._last.keys() - self._now.keys():
+            place.unlink(missing_ok=True)
         self._last, self._now = self._now, {}
