@@ -13,12 +13,15 @@ import os
 import platform
 import resource
 import shutil
+import socket
 import subprocess
 import sys
 import tempfile
 import time
+from contextlib import suppress
 from dataclasses import dataclass, field
 from pathlib import Path
+from urllib.request import urlopen
 
 from tests.bench.catalogs import write_synthetic
 
@@ -37,9 +40,10 @@ HEAD = """# How long a catalog takes to build
 Measured in one run with `{command}` on {machine}.
 Synthetic catalogs: the demo plans over and over, each at another size, three sizes a plan, without PDFs.
 *Theme alone* is MkDocs with the theme and without our plugin, building the same finished Markdown and SVG.
+The preview is `mkdocs serve --dirty`, the middle of three edits.
 
-| plans | plan pages | theme alone | cold | unchanged | after one price | after one edit | most memory |
-|---|---|---|---|---|---|---|---|
+| plans | plan pages | theme alone | cold | unchanged | after one price | after one edit | edit shown in a preview | most memory |
+|---|---|---|---|---|---|---|---|---|
 """
 
 
@@ -91,6 +95,7 @@ def run_one(count: int) -> Run:
         one.write_text(one.read_text() + "\nOne more word.\n")
         run.seconds["an edit"] = timed(build, folder)
         run.seconds["theme alone"] = theme_alone(folder)
+        run.seconds["served"] = served_edit(folder, one)
     print(f"{count} plans: {run.seconds}", file=sys.stderr, flush=True)
     return run
 
@@ -112,6 +117,41 @@ def theme_alone(folder: Path) -> float:
     return timed([sys.executable, "-m", "mkdocs", "build", "--quiet"], out)
 
 
+def served_edit(folder: Path, plan: Path) -> float:
+    """Return how long a preview takes to show an edited plan."""
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    words = [sys.executable, "-m", "mkdocs", "serve", "--dirty", "--quiet", "-a", f"127.0.0.1:{port}"]
+    page = f"http://127.0.0.1:{port}/plans/{plan.parent.name}/"
+    serving = subprocess.Popen(words, cwd=folder, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+    try:
+        wait_for(page, "One more word.", 600)
+        taken = []
+        for number in range(3):
+            time.sleep(2)
+            text = plan.read_text()
+            began = time.perf_counter()
+            plan.write_text(text + f"\nLook, edit {number}.\n")
+            wait_for(page, f"Look, edit {number}.", 120)
+            taken.append(time.perf_counter() - began)
+        return sorted(taken)[1]
+    finally:
+        serving.terminate()
+        serving.wait()
+
+
+def wait_for(address: str, words: str, seconds: int) -> None:
+    """Wait until a page holds some words."""
+    deadline = time.monotonic() + seconds
+    while time.monotonic() < deadline:
+        with suppress(OSError), urlopen(address, timeout=60) as answer:
+            if words in answer.read().decode():
+                return
+        time.sleep(0.05)
+    raise TimeoutError(words)
+
+
 def timed(words: list[str], folder: Path) -> float:
     """Return how many seconds a command takes."""
     began = time.perf_counter()
@@ -131,5 +171,5 @@ def page(runs: list[Run], counts: str) -> str:
         ways = ("cold", "unchanged", "a price", "an edit")
         ratios = [f"{run.seconds[way]:.1f} s ({run.seconds[way] / alone:.2f}×)" for way in ways]
         cells = [f"{run.count}", f"{run.pages}", f"{alone:.1f} s", *ratios]
-        lines.append("| " + " | ".join([*cells, f"{run.memory} MB"]) + " |")
+        lines.append("| " + " | ".join([*cells, f"{run.seconds['served']:.1f} s", f"{run.memory} MB"]) + " |")
     return "\n".join([*lines, ""])
