@@ -215,6 +215,28 @@ def screws_too_early(plan: Text, size_of: Sizes) -> Iterator[Broken]:
             yield broken(f"'{name}' first", text, "fastener-early", line_end + len(f"needs: {count} "))
 
 
+def finished_too_early(plan: Text, size_of: Sizes) -> Iterator[Broken]:
+    """The finish goes on before anything is glued."""
+    steps = plan.steps
+    finish = [
+        s for s in steps if any(re.search(r"varnish|\boil\b|paint", name) for _, _, name in s.listed("needs"))
+    ]
+    if not finish:
+        return
+    moved = plan.text[: finish[0].start] + plan.text[finish[0].end :].rstrip("\n") + "\n"
+    at = Text(moved).steps[1].start
+    text = moved[:at] + finish[0].text.rstrip("\n") + "\n\n" + moved[at:]
+    order = [{name for _, _, name in step.listed("uses")} for step in Text(text).steps]
+    for _, values in Text(text).joins:
+        pair = set(values["join"][1].strip().split(" to "))
+        optional = any(_is_optional(plan, name) for name in pair)
+        met = pair <= set().union(*order[2:]) and not pair & set().union(*order[:2])
+        if "yes" in values.get("glue", (0, ""))[1] and met and not optional:
+            at = values["join"][0]
+            yield broken("finished first", text, "finish-order", at, sweeping=finish[0].is_optional)
+            return
+
+
 def panel_forgotten(plan: Text, size_of: Sizes) -> Iterator[Broken]:
     """A panel that stands in grooves on all sides comes after they are closed."""
     for name in plan.parts:
@@ -572,6 +594,7 @@ WAYS: tuple[Way, ...] = (
     glue_forgotten,
     cut_after_use,
     screws_too_early,
+    finished_too_early,
     panel_forgotten,
     fastener_too_long,
     fastener_too_short,

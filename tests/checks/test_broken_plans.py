@@ -26,11 +26,12 @@ def broken_plans(slug: str) -> Iterator[Broken]:
 @pytest.mark.parametrize("slug", SLUGS)
 def test_every_fault_is_found_at_its_place(slug, tmp_path):
     """Of the broken copies of each plan that can still be read, none passes the checks."""
-    missed = []
+    missed, unread = [], []
     for one in broken_plans(slug):
         source = read(one.text, tmp_path, slug)
         if source.fitter is None:
-            continue  # reading it tells what is wrong already
+            unread.append(one.how)  # reading it tells what is wrong already
+            continue
         found = [
             (each.code, each.spot.line, each.spot.column) for each in found_in(source, sweeping=one.sweeping)
         ]
@@ -38,6 +39,7 @@ def test_every_fault_is_found_at_its_place(slug, tmp_path):
             missed.append((one.how, (one.code, one.line, one.column), found))
 
     assert missed == []
+    assert len(unread) <= 2
 
 
 def test_there_are_enough_of_them():

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from scantling.fault import Severity
 from tests.checks.bench_plan import codes, found, frame
+from tests.checks.test_strength import framed
 
 
 def test_the_trestle_is_in_order():
@@ -119,3 +120,17 @@ def test_a_strip_is_used_after_what_it_falls_off():
 
     assert "is cut from what 'post' leaves" in fault.message
     assert fault.place.path == ("steps", 0, "uses")
+
+
+def test_a_solid_panel_is_finished_before_it_is_closed_in():
+    """A wide panel in a groove that is oiled only at the end gets a hint; oiled first, it gets none."""
+    data = framed()
+    data["hardware"]["linseed oil"] = {"area": "surface"}
+    oil = {"title": "Oil it", "needs": "linseed oil", "caution": ["Rags can catch fire."]}
+    late = {**data, "steps": [*data["steps"], oil]}
+    early = {**data, "steps": [oil, *data["steps"]]}
+    (fault,) = [one for one in found(late) if one.code == "finish-order"]
+
+    assert fault.place.path == ("parts", "field")
+    assert "shows a bare edge when it shrinks" in fault.message
+    assert "finish-order" not in codes(early)

@@ -8,6 +8,7 @@ from scantling.checks.check import Check, Finding, Subject, Told, at_size
 from scantling.checks.fastener_early import FASTENER_EARLY
 from scantling.checks.fastener_edge import FASTENER_EDGE
 from scantling.checks.fastener_length import FASTENER_LENGTH, bite
+from scantling.checks.finish_order import FINISH_ORDER
 from scantling.checks.glue_at_hand import GLUE_AT_HAND
 from scantling.checks.grain_along import GRAIN_ALONG
 from scantling.checks.groove_fits import GROOVE_FITS
@@ -48,6 +49,7 @@ CHECKS: tuple[Check, ...] = (
     FASTENER_EARLY,
     SHUT_OUT,
     POCKET_COVERED,
+    FINISH_ORDER,
     *PLACED_FIT,
     FASTENER_LENGTH,
     FASTENER_EDGE,
