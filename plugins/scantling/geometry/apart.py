@@ -60,8 +60,9 @@ def _straight(one: Solid, other: Solid) -> tuple[float, Vector]:
 def _slanted(one: Solid, other: Solid) -> Iterator[Vector]:
     yield from one.normals
     yield from other.normals
+    others = _edges(other)
     for edge in _edges(one):
-        for against in _edges(other):
+        for against in others:
             axis = cross(edge, against)
             length = size(axis)
             if length > 1e-9:
