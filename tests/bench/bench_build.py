@@ -42,7 +42,7 @@ Synthetic catalogs: the demo plans over and over, each at another size, three si
 *Theme alone* is MkDocs with the theme and without our plugin, building the same finished Markdown and SVG.
 The preview is `mkdocs serve --dirty`, the middle of three edits.
 
-| plans | plan pages | theme alone | cold | unchanged | after one price | after one edit | edit shown in a preview | most memory |
+| plans | pages | theme alone | cold | unchanged | one price | one edit | edit in a preview | most memory |
 |---|---|---|---|---|---|---|---|---|
 """
 
