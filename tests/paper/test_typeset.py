@@ -71,10 +71,7 @@ def test_the_check_ruler_is_true(bench):
     """One inch is 72 units of PDF, 25 mm are 70.87."""
     with pdfplumber.open(io.BytesIO(bench)) as opened:
         under = [
-            line
-            for page in opened.pages
-            for line in page.lines
-            if abs(line["top"] - line["bottom"]) < 0.01
+            line for page in opened.pages for line in page.lines if abs(line["top"] - line["bottom"]) < 0.01
         ]
     widths = {round(line["x1"] - line["x0"], 2) for line in under}
 
@@ -141,7 +138,9 @@ def test_every_page_says_what_it_belongs_to():
         for number, page in enumerate(opened.pages, 1):
             foot = page.extract_text().splitlines()[-1]
             size = "48 in wide × 14 in deep × 17 1/2 in high"
-            assert foot == f"Bench · {size} · revised 2026-11-09 · prices of 2026-11-02 page {number} of {count}"
+            assert (
+                foot == f"Bench · {size} · revised 2026-11-09 · prices of 2026-11-02 page {number} of {count}"
+            )
 
 
 def test_it_leads_back_to_the_page():

@@ -42,6 +42,8 @@ from scantling.drawing.shape import (
 )
 from scantling.drawing.step_picture import Built, build_up, step_picture, step_pictures
 from scantling.drawing.svg import to_svg
+from scantling.drawing.template import Template, templates
+from scantling.drawing.tile import Tile, tiles
 
 __all__ = [
     "FACES",
@@ -71,7 +73,9 @@ __all__ = [
     "Scene",
     "Shape",
     "Strokes",
+    "Template",
     "Text",
+    "Tile",
     "across",
     "all_pictures",
     "arrow",
@@ -103,6 +107,8 @@ __all__ = [
     "step_picture",
     "step_pictures",
     "text_width",
+    "templates",
+    "tiles",
     "to_glb",
     "to_svg",
     "told",

@@ -12,6 +12,7 @@ from typing import Any
 
 import segno
 
+from scantling.drawing import Template, templates, tiles, to_svg
 from scantling.pages import SECTIONS, Drawing, Drawings, Look, overall_size, plan_fragments
 from scantling.paper.board_list import board_list
 from scantling.paper.photos import printable
@@ -78,10 +79,24 @@ def lay_out(
             {"title": words, "nodes": fragments[name]} for name, words in SECTIONS if fragments.get(name)
         ],
         "pictures": pictures,
+        "templates": [_template(made, files) for made in templates(report.fitted, look.display)],
     }
     if link:
         files["code.svg"] = code_of(link)
     return Sheets(data, files)
+
+
+def _template(template: Template, files: dict[str, bytes]) -> dict[str, Any]:
+    """Return a full-size drawing for the typesetter, its tiles added to the files."""
+    placed = []
+    for tile in tiles(template.scene):
+        name = f"tile-{len(files)}.svg"
+        files[name] = to_svg(tile.scene).encode()
+        # a unit of the drawing is a point of the paper
+        placed.append(
+            {"file": name, "width": tile.scene.width, "height": tile.scene.height, "alt": tile.scene.title}
+        )
+    return {"title": breakable(template.title), "words": breakable(template.words), "tiles": placed}
 
 
 def _board_by_board(report: Report, look: Look) -> list[Node]:
