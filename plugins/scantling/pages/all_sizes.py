@@ -13,11 +13,13 @@ from scantling.pages.choices import Choices
 from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
 from scantling.pages.drawings import Drawing, Drawings, card_drawing
+from scantling.pages.drawings_bundle import DRAWINGS_FILE, drawings_bundle
 from scantling.pages.finished import Finished, Page, SideFile
-from scantling.pages.live.site import live_block, live_plan
 from scantling.pages.linked_plan import Ladder, ladders_of
+from scantling.pages.live.site import live_block, live_plan, live_turn
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import render_words
+from scantling.pages.model_file import MODEL_FILE, model_file
 from scantling.pages.plan_page import AtSize, plan_page
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
 from scantling.report import Report, cost_by_size, main_size, plan_data, report_on
@@ -67,6 +69,7 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
             source.document.path,
             drawings=drawings,
             live=live,
+            turn=live_turn(here.report, choices),
             papers=choices.papers,
             cost=cost,
         )
@@ -121,6 +124,10 @@ def _card(slug: str, report: Report, look: Look) -> Card:
 
 def _beside(folder: str, report: Report, drawings: Drawings, look: Look) -> Iterator[SideFile]:
     yield from (SideFile(f"{folder}/{drawing.file}", drawing.svg) for drawing in drawings)
+    yield SideFile(f"{folder}/{DRAWINGS_FILE}", drawings_bundle(drawings))
+    model = model_file(report.fitted, look.display)
+    if model is not None:
+        yield SideFile(f"{folder}/{MODEL_FILE}", model)
     data = plan_data(report, look.display)
     yield SideFile(f"{folder}/plan.json", json.dumps(data, ensure_ascii=False, indent=1) + "\n")
     yield SideFile(f"{folder}/cut-list.csv", cut_list_csv(report, look.display))

@@ -21,6 +21,8 @@ class Choices:
     """How lengths are written."""
     engine: str = ""
     """What works out other sizes in a reader's browser, by the digest of its files; "" for a site without."""
+    viewer: str = ""
+    """What turns a piece around in a reader's browser, by the digest of its files; "" for a site without."""
     papers: bool = False
     """Whether printable plans lie beside the pages, which then link to them."""
     site_url: str = ""

@@ -5,14 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from scantling.drawing import is_drawable
 from scantling.measure import write_money
 from scantling.pages.drawings import Drawings
+from scantling.pages.drawings_bundle import DRAWINGS_FILE
 from scantling.pages.finished import Page
 from scantling.pages.fragments import plan_fragments
 from scantling.pages.front_matter import in_front_matter
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import bare, escape_markdown
+from scantling.pages.model_file import MODEL_FILE
 from scantling.pages.sections import SECTIONS
 from scantling.plan import Offered
 from scantling.report import Report
@@ -38,6 +41,7 @@ def plan_page(
     *,
     drawings: Drawings | None = None,
     live: str = "",
+    turn: str = "",
     papers: bool = False,
     cost: str = "",
 ) -> Page:
@@ -49,6 +53,7 @@ def plan_page(
         made_from: the author's file.
         drawings: of the plan at this size, where they have been made already.
         live: the controls with which readers choose a size of their own.
+        turn: what turns the piece around in the place of its picture.
         papers: whether printable plans lie beside the page.
         cost: what each inch costs.
     """
@@ -58,7 +63,7 @@ def plan_page(
     found = search_words(here.report)
     blocks = [
         f"# {escape_markdown(_title(here))}",
-        *_head(fragments, here, sizes, live + _files(papers=papers)),
+        *_head(fragments, here, sizes, turn, live + _files(here, papers=papers)),
         *_sections({**fragments, "cost": cost}),
         _ending(here, found),
     ]
@@ -88,7 +93,12 @@ def plan_page(
     )
 
 
-_DATA = (("cut-list.csv", "cut list (CSV)"), ("plan.json", "all data (JSON)"))
+_DATA = (
+    ("cut-list.csv", "cut list (CSV)"),
+    (DRAWINGS_FILE, "drawings (ZIP of SVG)"),
+    ("plan.json", "all data (JSON)"),
+)
+_MODEL = ((MODEL_FILE, "3-D model (GLB)"),)
 _PAPERS = (("plan-letter.pdf", "print on Letter (PDF)"), ("plan-a4.pdf", "print on A4 (PDF)"))
 
 
@@ -97,9 +107,13 @@ def _title(here: AtSize) -> str:
     return f"{title}, {here.offered.label}" if here.offered.slug else title
 
 
-def _head(fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize], extras: str) -> Iterator[str]:
+def _head(
+    fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize], turn: str, extras: str
+) -> Iterator[str]:
     yield _unsearched(_fragment("print", fragments["print"], class_="sc-print"))
-    picture = _fragment("picture", fragments["picture"], class_="sc-picture")
+    picture = _fragment("picture", fragments["picture"])
+    if picture:
+        picture = tag("div", picture + turn, class_="sc-picture")
     yield _unsearched(picture + _fragment("facts", fragments["facts"]), class_="sc-head")
     yield _unsearched(size_links(here, sizes)) if len(sizes) > 1 else ""
     yield extras
@@ -107,9 +121,13 @@ def _head(fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize], extr
     yield _fragment("intro", fragments["intro"], class_="sc-text")
 
 
-def _files(*, papers: bool) -> str:
+def _files(here: AtSize, *, papers: bool) -> str:
     """Return links to what lies beside the page."""
-    files = (*(_PAPERS if papers else ()), *_DATA)
+    files = (
+        *(_PAPERS if papers else ()),
+        *_DATA,
+        *(_MODEL if is_drawable(here.report.fitted) else ()),
+    )
     links = ", ".join(tag("a", words, href=file) for file, words in files)
     return _unsearched(tag("p", f"To take along: {links}", class_="sc-files"))
 

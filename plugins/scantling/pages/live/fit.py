@@ -18,6 +18,7 @@ from scantling.pages.live.marks import mark_changes
 from scantling.pages.live.opened import Opened, OpenPlan, Reader
 from scantling.pages.live.told import told
 from scantling.pages.look import Look
+from scantling.pages.model_file import model_text
 from scantling.plan import USUAL, Choice, Plan, describe_choice
 from scantling.report import Report, make_report, plan_data
 
@@ -39,7 +40,7 @@ WORDS = tuple(name for name in FRAGMENTS if name not in PICTURES)
 
 
 def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
-    """Return the page of a plan at a reader's choice: pieces with words, or those with pictures, or all.
+    """Return a plan at a reader's choice: its page's pieces with words, with pictures, or all; or its 3-D file.
 
     Raises:
         Faulty: where it does not work; with every reason.
@@ -61,11 +62,13 @@ def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
         choice = start
         report, doubtful = _passing(opened, here, reader, choice)
     look = Look(reader.display, here.words, up=_up(question), inline=data_address)
-    names = {"words": WORDS, "pictures": PICTURES}.get(str(question.get("part")), FRAGMENTS)
+    part = str(question.get("part"))
+    names = {"words": WORDS, "pictures": PICTURES, "model": ()}.get(part, FRAGMENTS)
     return {
         "ok": True,
         **_chosen(here.plan, choice, start, reader.display),
         "fragments": _marked(opened, here, report, look, names),
+        "model": model_text(report.fitted, reader.display) if part == "model" else "",
         "files": _files(report, reader.display) if question.get("files") else {},
         "say": _say(opened, here, reader, report, choice),
         "warnings": told((*told_of, *doubtful), str(question.get("touched", ""))),

@@ -15,7 +15,7 @@ import subprocess
 import sys
 import tarfile
 import tempfile
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -111,7 +111,7 @@ def get_runtime(cache: Path | None = None) -> Runtime:
             shutil.copyfile(core / name, out / name)
         (out / "lock.json").write_text(json.dumps(LOCK), "utf-8")
         shutil.copyfile(HERE / "NOTICE.txt", out / "NOTICE.txt")
-        _put(out, cache / f"runtime-{digest}")
+        put(out, cache / f"runtime-{digest}")
     _drop_old(cache)
     return Runtime(cache / f"runtime-{digest}", digest)
 
@@ -168,23 +168,29 @@ def _core(node: Node, cache: Path) -> Path:
     if not folder.is_dir():
         with tempfile.TemporaryDirectory(dir=cache, prefix="fetching-") as workshop:
             node.pack(f"pyodide@{PYODIDE}", Path(workshop))
-            _unpack(next(Path(workshop).glob("*.tgz")), Path(workshop) / "package")
-            _put(Path(workshop) / "package", folder)
+            package = Path(workshop) / "package"
+            unpack(next(Path(workshop).glob("*.tgz")), SHA512, (*CORE, *PACKING), package)
+            put(package, folder)
     return folder
 
 
-def _unpack(archive: Path, into: Path) -> None:
-    if hashlib.sha512(archive.read_bytes()).hexdigest() != SHA512:
-        raise NoRuntime(f"the package pyodide {PYODIDE} that came is not the one that was tested")
+def unpack(archive: Path, sha512: str, names: Iterable[str], into: Path) -> None:
+    """Write files of a package, as npm delivers it, into a new folder, each under its own name alone.
+
+    Raises:
+        NoRuntime: where it is not the package that was tested.
+    """
+    if hashlib.sha512(archive.read_bytes()).hexdigest() != sha512:
+        raise NoRuntime(f"the package {archive.stem} that came is not the one that was tested")
     into.mkdir()
     with tarfile.open(archive) as members:
-        for name in (*CORE, *PACKING):
+        for name in names:
             member = members.extractfile(f"package/{name}")
             assert member is not None
-            (into / name).write_bytes(member.read())
+            (into / name.rpartition("/")[2]).write_bytes(member.read())
 
 
-def _put(made: Path, folder: Path) -> None:
+def put(made: Path, folder: Path) -> None:
     """Move a finished folder into place; one that another process put there meanwhile is as good."""
     try:
         made.rename(folder)
@@ -240,5 +246,7 @@ def _call(command: list[str], why: str) -> None:
     except (OSError, subprocess.TimeoutExpired) as error:
         raise NoRuntime(f"{why}: {error}") from error
     if done.returncode:
-        last = (done.stderr or done.stdout).strip().splitlines()[-1:]
-        raise NoRuntime(": ".join([why, *last]))
+        said = (done.stderr or done.stdout).strip().splitlines()
+        # a program that falls over says why before it says which version it is
+        reasons = [line.strip() for line in said if "rror" in line] or said
+        raise NoRuntime(": ".join([why, *reasons[-1:]]))

@@ -6,11 +6,14 @@ import json
 from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 
+from scantling.drawing import is_drawable
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.html import tag
 from scantling.pages.live.controls import from_file, my_shop, plan_controls
 from scantling.pages.live.runtime import Runtime, find_runtime
+from scantling.pages.live.turn import turn_block
+from scantling.pages.live.viewer import find_viewer
 from scantling.pages.words import Words
 from scantling.plan import Choice
 from scantling.report import Report
@@ -40,7 +43,8 @@ def live_site(shop: SourceShop, plans: Mapping[str, str], choices: Choices) -> F
         return Finished((), ())
     shop_file = SideFile(f"{choices.folder}/live-shop.json", _json(shop.data))
     page = Page(TRIP, _trip(shop.shop, plans, choices), _META, in_nav=True)
-    return Finished((page,), (shop_file, *_files(runtime)))
+    viewer = find_viewer() if choices.viewer else None
+    return Finished((page,), (shop_file, *_files(runtime), *(_own(viewer) if viewer else ())))
 
 
 def live_block(reports: list[Report], choice: Choice, up: str, choices: Choices) -> str:
@@ -48,6 +52,13 @@ def live_block(reports: list[Report], choice: Choice, up: str, choices: Choices)
     if not choices.engine:
         return ""
     return plan_controls(reports, choice, up=up, display=choices.display, engine=choices.engine)
+
+
+def live_turn(report: Report, choices: Choices) -> str:
+    """Return what turns a piece around in the place of its picture; see `turn_block`."""
+    if not choices.engine or not choices.viewer or not is_drawable(report.fitted):
+        return ""
+    return turn_block(choices.viewer)
 
 
 def live_plan(slug: str, data: object, words: Words, folder: str) -> SideFile:
@@ -65,6 +76,11 @@ def _files(runtime: Runtime) -> Iterator[SideFile]:
             yield SideFile(WORKER, path.read_text("utf-8").replace("@@VERSION@@", runtime.digest))
         else:
             yield SideFile(f"{ASSETS}/{path.name}", path.read_text("utf-8"))
+    yield from _own(runtime)
+
+
+def _own(runtime: Runtime) -> Iterator[SideFile]:
+    """Yield what was fetched, in a folder that is called after its content."""
     for path in runtime.files():
         yield SideFile(f"{ASSETS}/{runtime.digest}/{path.name}", path.read_bytes())
 
@@ -112,7 +128,7 @@ def _trip(shop: Shop, plans: Mapping[str, str], choices: Choices) -> str:
         data_display=_json({"units": choices.display.system, "fraction": choices.display.denominator}),
         data_search_exclude="true",
     )
-    without = tag("noscript", tag("p", "The shopping trip needs JavaScript.", class_="sc-live__without"))
+    without = tag("p", "The shopping trip needs JavaScript.", class_="sc-live__without sc-without-script")
     return f"# Shopping trip\n\n{_INTRO}\n\n{section}{without}{from_file()}\n"
 
 

@@ -14,7 +14,7 @@
         .catch(() => {
           const words = document.createElement("p");
           words.className = "sc-live__without";
-          words.textContent = "The script that works out other sizes could not be loaded. The sizes above still work.";
+          words.textContent = root.dataset.failed ?? "The script that works out other sizes could not be loaded. The sizes above still work.";
           root.before(words);
         });
     }

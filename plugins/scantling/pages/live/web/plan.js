@@ -43,6 +43,7 @@ export const start = (root) => {
         const answer = await ask({ ...asked, part: "words" }, site);
         take(answer, wanted);
         if (!answer.ok || next) continue;
+        document.dispatchEvent(new CustomEvent("scantling-sized"));
         const pictures = await ask({ ...asked, part: "pictures" }, site);
         if (pictures.ok) replace(pictures.fragments);
       } catch (error) {
@@ -173,18 +174,33 @@ export const start = (root) => {
     root.querySelector("[data-live-trip]").hidden = !kept;
   };
 
+  const isAsBuilt = () => !shown?.address && !mine.settings();
+
+  // the piece in three dimensions, at the size that is shown
+  const model = async () => {
+    const answer = await ask(question("", { part: "model" }), site);
+    if (!answer.ok) throw new Error(answer.faults[0]?.message);
+    if (!answer.model) throw new Error("it has too many parts to be drawn");
+    return Uint8Array.from(atob(answer.model), (letter) => letter.charCodeAt(0)).buffer;
+  };
+  const onModel = (event) => {
+    if (isAsBuilt() || !root.isConnected) return;
+    event.preventDefault();
+    event.detail.answer = model();
+  };
+
   // the files beside the page, at the size that is shown
   const download = async (link, event) => {
     const name = link.getAttribute("href");
-    if (!shown?.address && !mine.settings()) return;
+    if (isAsBuilt()) return;
     event.preventDefault();
-    const { files } = await ask(question("", { files: true, part: "words" }), site);
-    const file = URL.createObjectURL(new Blob([files[name]], { type: "application/octet-stream" }));
+    const content = name === "plan.glb" ? await model() : (await ask(question("", { files: true, part: "words" }), site)).files[name];
+    const file = URL.createObjectURL(new Blob([content], { type: "application/octet-stream" }));
     Object.assign(document.createElement("a"), { href: file, download: name }).click();
     setTimeout(() => URL.revokeObjectURL(file), 10_000);
   };
   const onClick = (event) => {
-    const link = event.target.closest?.('a[href="plan.json"], a[href="cut-list.csv"]');
+    const link = event.target.closest?.('a[href="plan.json"], a[href="cut-list.csv"], a[href="plan.glb"]');
     if (link) download(link, event).catch((error) => general(`The file could not be made: ${error.message}.`));
   };
   const onBack = () => {
@@ -201,9 +217,11 @@ export const start = (root) => {
   const leave = () => {
     stop();
     document.removeEventListener("click", onClick);
+    document.removeEventListener("scantling-model", onModel);
     removeEventListener("popstate", onBack);
   };
   document.addEventListener("click", onClick);
+  document.addEventListener("scantling-model", onModel);
   addEventListener("popstate", onBack);
 
   const panel = mine.attach(root, (control) => update(control, { address: "replace" }));
