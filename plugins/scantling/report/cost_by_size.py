@@ -62,29 +62,39 @@ def main_size(fitter: Fitter) -> Size | None:
 
 
 def cost_by_size(
-    fitter: Fitter, size: Size, choice: Choice = USUAL, *, steps: int = STEPS, memory: Memory | None = None
+    fitter: Fitter,
+    size: Size,
+    choice: Choice = USUAL,
+    *,
+    steps: int = STEPS,
+    most: int = MOST_POINTS,
+    memory: Memory | None = None,
 ) -> CostChart:
-    """Return the cost of a plan along one size, everything else as in `choice`."""
-    return CostChart(size.name, tuple(_points(fitter, size, choice, steps, memory)))
+    """Return the cost of a plan along one size, everything else as in `choice`.
+
+    Args:
+        most: how many sizes are tried at most.
+    """
+    return CostChart(size.name, tuple(_points(fitter, _values(size, most), size.name, choice, steps, memory)))
 
 
 def _points(
-    fitter: Fitter, size: Size, choice: Choice, steps: int, memory: Memory | None
+    fitter: Fitter, values: list[Value], name: str, choice: Choice, steps: int, memory: Memory | None
 ) -> Iterator[CostPoint]:
-    for value in _values(size):
-        here = Choice({**choice.sizes, size.name: value}, choice.options)
+    for value in values:
+        here = Choice({**choice.sizes, name: value}, choice.options)
         try:
             yield CostPoint(value, report_on(fitter, here, steps=steps, memory=memory).totals.cost)
         except Faulty:
             continue
 
 
-def _values(size: Size) -> list[Value]:
+def _values(size: Size, most: int) -> list[Value]:
     """Return values from least to most on whole inches (or steps) where there are not too many."""
     step = size.step
     if isinstance(step, Length) and step < Length.of_inches(1):
         step = Length.of_inches(1)
     count = size.count_steps(step)
-    stride = max(1, -(-count // (MOST_POINTS - 1)))
+    stride = max(1, -(-count // (most - 1)))
     values = [size.at(index, step) for index in range(0, count + 1, stride)]
     return values if values[-1] == size.most else [*values, size.most]
