@@ -19,4 +19,11 @@ QUANTITIES: tuple[Quantity, ...] = (
         meaning="Size, place and volume of each part in the 3-D file of a plan.",
         room="drawing",
     ),
+    Quantity(
+        id="full-size",
+        title="Full-size templates and the check ruler",
+        unit="in, mm",
+        meaning="How large a template and the ruler beside it come out when printed at 100 %.",
+        room="drawing",
+    ),
 )
