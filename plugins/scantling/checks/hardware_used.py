@@ -6,10 +6,12 @@ from collections.abc import Iterator
 
 from scantling.checks.building import Need, building
 from scantling.checks.check import Check, Finding, Subject
-from scantling.checks.saying import counted
 from scantling.fault import Note, Place, Severity, did_you_mean
 from scantling.measure import write_number
 from scantling.plan import FittedHardware
+
+MOST_NOTES = 6
+"""Places that are told of one count."""
 
 
 def _examine(subject: Subject) -> Iterator[Finding]:
@@ -58,8 +60,19 @@ def _used_up(
             f"{more} the {write_number(have)} on the materials list",
             last.use.count_place,
             "mend the count after 'needs:', or what the joins and the hardware say",
-            (Note(f"{counted(int(have), 'piece')} come from here", place),),
+            tuple(_sources(subject, ware, items))[:MOST_NOTES],
         )
+
+
+def _sources(subject: Subject, ware: str, items: list[FittedHardware]) -> Iterator[Note]:
+    """Yield where the pieces on the materials list come from: the plan's own entries, then each join."""
+    for item in items:
+        if item.hardware is not None and item.count:
+            yield Note(f"{write_number(item.count)} are listed here", item.hardware.place.key())
+    for join in subject.fitted.joins:
+        if join.fastener == ware and join.fasteners:
+            verb = "holds" if join.fasteners == 1 else "hold"
+            yield Note(f"{join.fasteners} {verb} this join", join.join.place.at("join"))
 
 
 def _place_of(subject: Subject, ware: str, items: list[FittedHardware]) -> Place:

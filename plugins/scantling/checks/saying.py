@@ -38,11 +38,6 @@ def quoted(names: Iterable[str]) -> str:
     return listed[0] if len(listed) == 1 else f"{', '.join(listed[:-1])} and {listed[-1]}"
 
 
-def counted(count: int, word: str) -> str:
-    """Write a count with its noun: 1 step, 2 steps."""
-    return f"{count} {word}" if count == 1 else f"{count} {word}s"
-
-
 def words_of(prose: Prose | FittedProse) -> str:
     """Return the author's own words in prose, in lower case, with a blank where a number is quoted."""
     return " ".join(piece for piece in prose.pieces if isinstance(piece, str)).casefold()

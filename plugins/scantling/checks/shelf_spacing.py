@@ -45,11 +45,11 @@ def _is_over(other: Box, one: Box) -> bool:
 
 
 def _finding(gap: Length, place: Place) -> Finding:
-    side = "little" if gap < LEAST else "much"
+    side = "little" if gap < LEAST else "a lot"
     return Finding(
         f"{length(gap)} between shelves is {side} for books; 9 to 13 in is usual",
         place,
-        "see how many shelves there are",
+        "change how many shelves there are, or where they sit",
     )
 
 
@@ -59,7 +59,7 @@ SHELF_SPACING = Check(
     title="Is there room between the shelves?",
     meaning="Books are mostly 7 to 13 in high; shelves closer together or much further apart are of "
     "little use.",
-    mend="see how many shelves there are",
+    mend="change how many shelves there are, or where they sit",
     severity=Severity.HINT,
     examine=_examine,
     source="9 to 13 in of clear height: common practice, no source; a finding below 7 in or above 16 in",
