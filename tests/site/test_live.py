@@ -239,8 +239,8 @@ def test_files_beside_the_page_are_those_of_the_size_shown(fresh, home):
     wait(page, "width 40 in")
     with page.expect_download() as waiting:
         page.locator('a[href="plan.json"]').first.click()
-    with open(waiting.value.path(), encoding="utf-8") as file:
-        assert json.load(file)["sizes"]["width"]["text"] == "40 in"
+    data = json.loads(waiting.value.path().read_text("utf-8"))
+    assert data["sizes"]["width"]["text"] == "40 in"
 
 
 def test_print_gives_the_resized_plan(fresh, home):
@@ -368,7 +368,7 @@ def test_nothing_hangs_silently(browser, home):
     page.clock.install()
     page.goto(home.url + BENCH)
     page.wait_for_selector(".sc-live:visible")
-    context.route("**/engine.zip", lambda route: None)
+    context.route("**/engine.zip", lambda _: None)
     choose(page, "width", "40")
     page.wait_for_selector("progress:visible", timeout=READY)
     page.clock.fast_forward(130_000)

@@ -49,11 +49,8 @@ def told(page) -> list[str]:
 
 def cost(page) -> int:
     """Return the cost in the title block, in cents."""
-    return int(
-        re.sub(
-            r"\D", "", page.inner_text(".sc-fact--cost dd mark, .sc-fact--cost dd >> nth=0").split("\n")[0]
-        )
-    )
+    words = page.locator(".sc-fact--cost dd").inner_text()
+    return int(re.sub(r"\D", "", words.split("\n")[0]))
 
 
 def watch(page) -> list[str]:

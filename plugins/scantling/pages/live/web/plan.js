@@ -78,7 +78,7 @@ export const start = (root) => {
     const exact = { ...Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, size.exact])), ...options };
     chosen = Object.fromEntries(Object.keys(chosen).filter((name) => name in exact).map((name) => [name, exact[name]]));
     for (const [name, size] of Object.entries(sizes)) {
-      for (const box of controls()) if (box.dataset.name === name && box.type === "text") box.value = size.text;
+      for (const box of controls()) if (box.dataset.name === name && box.type === "text") write(box, size.text);
       for (const slider of root.querySelectorAll("[data-slider]")) {
         if (slider.dataset.slider !== name) continue;
         if (slider !== document.activeElement || !next) slider.value = size.position;
@@ -87,6 +87,13 @@ export const start = (root) => {
       for (const span of root.querySelectorAll("[data-range]")) if (span.dataset.range === name) span.textContent = size.range;
     }
     for (const box of controls()) if (box.type === "radio") box.checked = options[box.dataset.name] === box.value;
+  };
+
+  // never over what a reader is typing at this moment
+  const write = (box, text) => {
+    if (box === document.activeElement && box.value !== (box.dataset.sent ?? box.defaultValue)) return;
+    box.value = text;
+    box.dataset.sent = text;
   };
 
   const replace = (fragments) => {
@@ -139,6 +146,7 @@ export const start = (root) => {
 
   root.addEventListener("change", ({ target }) => {
     if (!target.dataset.name) return;
+    target.dataset.sent = target.value;
     chosen[target.dataset.name] = target.value;
     update(target.dataset.control);
   });
@@ -146,7 +154,7 @@ export const start = (root) => {
     const name = target.dataset.slider;
     if (!name) return;
     chosen[name] = JSON.parse(target.dataset.values)[target.value];
-    for (const box of controls()) if (box.dataset.name === name) box.value = chosen[name];
+    for (const box of controls()) if (box.dataset.name === name) write(box, chosen[name]);
     update(`size ${name}`, { address: "replace" });
   });
   root.addEventListener("click", ({ target }) => {
