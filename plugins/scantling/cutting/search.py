@@ -21,6 +21,10 @@ FEW = 4
 """So many lists are looked at one by one before all prices are looked at together."""
 
 
+ENOUGH = 4
+"""With so much effort a list that is still undecided is left so, once nearly half of the work allowed is done."""
+
+
 class Verdict(Enum):
     """What became of a list that was not filled."""
 
@@ -121,7 +125,7 @@ class Search:
     def _settle(self) -> None:
         """Exclude or fill the undecided lists, from the cheapest up, with more and more effort."""
         effort = 1
-        while self.undecided and self.steps.left > 0:
+        while self.undecided and self.steps.left > 0 and (effort < ENOUGH or self.steps.done < self.steps.most * 9 // 20):
             waiting = [a for a in self.undecided if self.cost(a) < self.top]
             waiting.sort(key=lambda a: -self._ease(a))
             self.undecided = []

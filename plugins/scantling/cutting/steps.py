@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-DEFAULT_STEPS = 700_000
+DEFAULT_STEPS = 1_400_000
 """A step is some microseconds of work in CPython; see docs/explain/cutting.md."""
 
 
