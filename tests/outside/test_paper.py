@@ -1,4 +1,4 @@
-"""What is printed at true scale, against the unit of PDF; and the code that a phone reads."""
+"""What is printed at true scale, against the unit of PDF."""
 
 from __future__ import annotations
 
@@ -8,12 +8,10 @@ from itertools import pairwise
 import mpmath
 import pdfplumber
 import pypdf
-import pypdfium2
 import pytest
-import zxingcpp
 
 from tests.outside.sources import checked
-from tests.paper.test_typeset import LINK, printed
+from tests.paper.test_typeset import printed
 from tests.support.workshop import bench_data
 
 PDF = "ISO 32000-1:2008, Portable document format"
@@ -83,11 +81,3 @@ def test_a_mitre_leans_on_paper_as_its_tangent_says(drawn):
     sizes = [(line["width"], line["height"]) for line in lines]
 
     assert any(size == pytest.approx((WIDE * PER_INCH, run), abs=0.02) for size in sizes)
-
-
-def test_another_hand_reads_the_code(pdf):
-    """A general decoder (zxing-cpp) finds the address on the cover as another renderer (PDFium) shows it."""
-    cover = pypdfium2.PdfDocument(pdf)[0].render(scale=200 / PER_INCH).to_pil()
-    found = zxingcpp.read_barcodes(cover)
-
-    assert [(code.text, code.format) for code in found] == [(LINK, zxingcpp.BarcodeFormat.QRCode)]

@@ -12,8 +12,8 @@ from scantling.drawing.template import PER_INCH
 MOST_WIDE, MOST_HIGH = 6.25 * PER_INCH, 7.25 * PER_INCH
 """What fits between the margins of Letter and of A4, below a heading."""
 OVERLAP = 0.5 * PER_INCH
-MARGIN = 18.0
-"""Around a tile, for its name."""
+MARGIN, THIN_MARGIN = 18.0, 4.0
+"""Around a tile, for its name and its marks; around a drawing that is one tile."""
 _MARK = 7.0
 
 
@@ -43,7 +43,7 @@ def tiles(scene: Scene) -> tuple[Tile, ...]:
     """Return a full-size scene in tiles, from left to right and from the top down."""
     across, down = _spans(scene.width, MOST_WIDE), _spans(scene.height, MOST_HIGH)
     return tuple(
-        _tile(scene, f"{chr(ord('A') + column)}{row + 1}", _Window(left, top, right, low), (column, row))
+        _tile(scene, f"{chr(ord('A') + column)}{row + 1}", _Window(left, top, right, low))
         for row, (top, low) in enumerate(down)
         for column, (left, right) in enumerate(across)
     )
@@ -56,14 +56,13 @@ def _spans(whole: float, most: float) -> list[tuple[float, float]]:
     return [(i * step, i * step + step + (OVERLAP if count > 1 else 0)) for i in range(count)]
 
 
-def _tile(scene: Scene, name: str, window: _Window, at: tuple[int, int]) -> Tile:
+def _tile(scene: Scene, name: str, window: _Window) -> Tile:
     inside = tuple(kept for shape in scene.shapes for kept in _kept(shape, window))
     marks = tuple(_joins(scene, window))
-    x, y = MARGIN - window.left, MARGIN - window.top
-    width, height = window.right - window.left + 2 * MARGIN, window.low - window.top + 2 * MARGIN
-    is_only = not marks and at == (0, 0)
-    label = () if is_only else (Text(MARGIN, 11.0, name, 11.0, look="ink strong"),)
-    shapes = (*label, Group((*inside, *marks), x, y))
+    margin = MARGIN if marks else THIN_MARGIN
+    width, height = window.right - window.left + 2 * margin, window.low - window.top + 2 * margin
+    label = (Text(MARGIN, 11.0, name, 11.0, look="ink strong"),) if marks else ()
+    shapes = (*label, Group((*inside, *marks), margin - window.left, margin - window.top))
     return Tile(name, Scene(width, height, shapes, f"{scene.title}, tile {name}", scene.told))
 
 

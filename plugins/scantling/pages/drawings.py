@@ -86,7 +86,7 @@ class Drawings:
             as_drawing(name, elevation(self._model, name, width=width), f"From {_SEEN[name]}")
             for name in FACES
         ]
-        return (*faces, as_drawing("apart", exploded_view(self._model, width=width), "Taken apart"))
+        return (*faces, as_drawing("apart", exploded_view(self._model), "Taken apart"))
 
     @cached_property
     def cuts(self) -> tuple[Drawing, ...]:

@@ -27,7 +27,7 @@ SMALLEST_LETTER = Fraction(81, 10)
 """Points: no letter of a drawing is printed smaller."""
 HALF = 264.0
 """How wide a drawing is in its own units where two stand side by side, so that letters stay large enough."""
-BESIDE_WORDS = 225.0
+BESIDE_WORDS = 210.0
 """How wide the picture of a step is, beside its words."""
 WITHOUT_LETTERS = 55
 """Percent of the width that a drawing without letters takes."""
