@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from base64 import b64decode
 
 import pytest
 from hypothesis import given
@@ -13,9 +14,11 @@ from scantling.measure import Display, Length
 from scantling.pages import Look, plan_fragments, render_words
 from scantling.pages.live.fit import data_address
 from scantling.pages.live.session import Session
+from scantling.pages.model_file import model_file
 from scantling.plan import Choice, Fitter, read_plan
 from scantling.report import plan_data, report_on
 from scantling.shop import read_shop
+from tests.support import placing
 from tests.support.live import ask, fit, opened
 from tests.support.workshop import bench_data, shop_data
 
@@ -236,3 +239,32 @@ def test_damaged_settings_never_stand_in_the_way(session, mine):
 def test_an_unknown_plan_is_said_to_be_unknown(session):
     """A list may name a plan that the site no longer has."""
     assert ask(session, ask="fit", slug="gone")["faults"][0]["message"] == "There is no plan 'gone' here."
+
+
+def test_the_3d_file_comes_when_it_is_asked_for(session):
+    """It is the build's, at the size that was chosen; asked for words, no answer carries it."""
+    data = placing.plan_data({"rail": {"length": "width"}})
+    data["sizes"]["width"] = {"usual": "48 in", "from": "30 in", "to": "60 in"}
+    data["parts"]["rail"]["place"] = {"left": "0 in", "front": "0 in", "bottom": "0 in"}
+    frames = opened(frame=data)
+    fitted = Fitter(read_plan(data, "frame"), read_shop(shop_data())).fit(
+        Choice({"width": Length.of_inches(40)}, {})
+    )
+
+    answer = ask(frames, ask="fit", slug="frame", chosen={"width": "40"}, part="model")
+    assert b64decode(answer["model"]) == model_file(fitted, Display())
+    assert answer["model"] != ask(frames, ask="fit", slug="frame", part="model")["model"]
+    assert answer["fragments"] == {}
+    assert ask(frames, ask="fit", slug="frame", part="words")["model"] == ""
+    assert fit(session, {"width": "60"}, part="model")["model"] == ""
+
+
+def test_what_each_inch_costs_follows_the_reader(session):
+    """Asked for by itself, the chart of costs is reckoned at the reader's choice and prices."""
+    drawn = fit(session, {"width": "41"}, part="cost")["fragments"]
+    dear = fit(session, {"width": "41"}, part="cost", mine={"prices": {"wood glue": "60.00"}})["fragments"]
+
+    assert list(drawn) == ["cost"]
+    assert "$" in unmarked(drawn["cost"])
+    assert "data:image/svg+xml" in drawn["cost"]
+    assert dear["cost"] != drawn["cost"]

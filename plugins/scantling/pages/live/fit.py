@@ -10,6 +10,7 @@ from typing import Any
 from scantling.checks import CHECKS, Subject
 from scantling.fault import Fault, Faulty, Severity
 from scantling.measure import Display, write_money
+from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
 from scantling.pages.drawings import Drawing, Drawings
 from scantling.pages.fragments import FRAGMENTS, plan_fragments
@@ -20,7 +21,7 @@ from scantling.pages.live.told import told
 from scantling.pages.look import Look
 from scantling.pages.model_file import model_text
 from scantling.plan import USUAL, Choice, Plan, describe_choice
-from scantling.report import Report, make_report, plan_data
+from scantling.report import Report, cost_by_size, main_size, make_report, plan_data
 
 Answer = dict[str, Any]
 
@@ -40,7 +41,7 @@ WORDS = tuple(name for name in FRAGMENTS if name not in PICTURES)
 
 
 def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
-    """Return a plan at a reader's choice: its page's pieces with words, with pictures, or all; or its 3-D file.
+    """Return a plan at a reader's choice: pieces with words, pieces with pictures, or all; or the 3-D file.
 
     Raises:
         Faulty: where it does not work; with every reason.
@@ -63,16 +64,34 @@ def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
         report, doubtful = _passing(opened, here, reader, choice)
     look = Look(reader.display, here.words, up=_up(question), inline=data_address)
     part = str(question.get("part"))
-    names = {"words": WORDS, "pictures": PICTURES, "model": ()}.get(part, FRAGMENTS)
+    names = {"words": WORDS, "pictures": PICTURES, "model": (), "cost": ()}.get(part, FRAGMENTS)
     return {
         "ok": True,
         **_chosen(here.plan, choice, start, reader.display),
-        "fragments": _marked(opened, here, report, look, names),
+        "fragments": _cost(opened, here, reader, choice, report, look)
+        if part == "cost"
+        else _marked(opened, here, report, look, names),
         "model": model_text(report.fitted, reader.display) if part == "model" else "",
         "files": _files(report, reader.display) if question.get("files") else {},
         "say": _say(opened, here, reader, report, choice),
         "warnings": told((*told_of, *doubtful), str(question.get("touched", ""))),
     }
+
+
+CHARTED = 16
+"""Sizes that a chart made in the browser tries at most."""
+
+
+def _cost(
+    opened: Opened, here: OpenPlan, reader: Reader, choice: Choice, report: Report, look: Look
+) -> dict[str, str]:
+    """Return what each inch costs at a reader's choice, with a reader's prices."""
+    fitter = opened.fitter(here, reader)
+    size = main_size(fitter)
+    if size is None:
+        return {}
+    chart = cost_by_size(fitter, size, choice, most=CHARTED)
+    return {"cost": cost_words(chart, report, cost_drawing(chart, report, reader.display), look)}
 
 
 def pairs(data: object) -> list[tuple[str, str]]:

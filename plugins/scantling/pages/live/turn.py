@@ -50,7 +50,6 @@ def turn_block(viewer: str) -> str:
         + tag("div", inner, class_="sc-turn__stage", hidden=True, data_turn_stage=True),
         class_="sc-turn",
         hidden=True,
-        data_live="turn",
         data_viewer=viewer,
         data_failed=_NO_SCRIPT,
     )

@@ -28,9 +28,7 @@ ADDED = (
 )
 """Written for a tool that finds packages by name; a browser wants to be told where the files are."""
 WHERE = {"'three'": "'./three.module.min.js'", "'../utils/": "'./"}
-NOTICE = (
-    f"three.js {THREE}, https://threejs.org/, as published but for where imports lead; its licence:\n\n"
-)
+NOTICE = f"three.js {THREE}, https://threejs.org/, as published but for where imports lead; its licence:\n\n"
 
 
 def find_viewer(cache: Path | None = None) -> Runtime | None:

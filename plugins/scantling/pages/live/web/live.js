@@ -3,13 +3,13 @@
   "use strict";
   const here = document.currentScript.src;
   const wake = () => {
-    for (const root of document.querySelectorAll("[data-live]:not([data-awake])")) {
+    for (const root of document.querySelectorAll(":is([data-live], [data-viewer]):not([data-awake])")) {
       root.dataset.awake = "";
       if (location.protocol === "file:") {
         for (const words of document.querySelectorAll("[data-live-file]")) words.hidden = false;
         continue;
       }
-      import(new URL(`${root.dataset.live}.js`, here))
+      import(new URL(`${root.dataset.live ?? "turn"}.js`, here))
         .then((page) => page.start(root))
         .catch(() => {
           const words = document.createElement("p");
