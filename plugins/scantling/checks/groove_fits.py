@@ -13,6 +13,7 @@ from scantling.measure import Length
 from scantling.plan import FittedJoin, FittedPart, FittedWork
 
 LETS_IN = {"groove", "dado"}
+_TONGUES = {"rabbet", "half-lap", "chamfer"}
 LOOSE = Length.of_inches(Fraction(1, 64))
 """A dado wider than its panel by more than this is loose (common practice)."""
 
@@ -38,6 +39,8 @@ def _joined(join: FittedJoin, first: FittedPart, second: FittedPart) -> Iterator
             about=(first.id, second.id),
         )
         return
+    if any(work.work.kind in _TONGUES for work in first.work):
+        return  # a tongue goes in, whose thickness nobody wrote
     fitting = [work for work in cut if _fits(first, work)]
     if not fitting:
         yield _misfit(first, second, min(cut, key=lambda work: abs(_width(work) - first.thick)))

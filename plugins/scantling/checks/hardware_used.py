@@ -43,8 +43,12 @@ def _used_up(
 ) -> Iterator[Finding]:
     place = _place_of(subject, ware, items)
     if not needs:
+        is_listed = all(item.hardware is not None for item in items)
         yield Finding(
-            f"no step says when '{ware}' is used", place, f"add 'needs: {ware}' to the step that takes it"
+            f"no step says when '{ware}' is used",
+            place,
+            f"add 'needs: {ware}' to the step that takes it",
+            severity=Severity.WARNING if is_listed else None,
         )
         return
     have = sum(item.count for item in items)

@@ -7,10 +7,18 @@ from collections.abc import Iterator
 
 from scantling.checks.building import building, is_glue
 from scantling.checks.check import Check, Finding, Subject
-from scantling.fault import Note, Severity
+from scantling.checks.saying import words_of
+from scantling.fault import Note, Place, Severity
 from scantling.plan import FittedPart, Prose, Quote
 
-_CUTTING = re.compile(r"\b(?:cut|crosscut|rip|saw|trim|plane|turn)\b", re.IGNORECASE)
+_CUTTING = re.compile(r"\b(?:cut|crosscut|rip|saw)\b", re.IGNORECASE)
+_CUTS_ALL = re.compile(
+    r"\b(?:follow(?:ing)?|by|from|to) the (?:cut list|cut diagrams?|cutting diagrams?)\b"
+    r"|\bcut (?:all|every|the) (?:the )?(?:part|piece|panel|board)s?\b"
+)
+"""A step that says so has cut every part, whatever a later one says of it."""
+_ALL = ""
+"""Stands for every part among the names of parts."""
 _SENTENCE = re.compile(r"(?<=[.!?:;])\s+|\n\s*\n|\n\s*[-*]\s")
 _MARK = re.compile("\ue000(\\d+)\ue001")
 _SHAPED = ("length", "width", "count")
@@ -25,7 +33,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
         if used is None:
             continue
         cut = [order[place] for place in cut_in.get(part.id, ()) if place in order]
-        if cut and min(cut) > used:
+        if cut and min(cut) > used and not any(order.get(place, used) < used for place in cut_in[_ALL]):
             yield _finding(subject, part, used, min(cut), "is cut only in", "uses")
         yield from _glued(subject, part, used)
         yield from _from_offcut(subject, part, used)
@@ -72,10 +80,12 @@ def _from_offcut(subject: Subject, part: FittedPart, used: int) -> Iterator[Find
         yield _finding(subject, part, used, source, what, "uses")
 
 
-def _cut_in(subject: Subject) -> dict[str, list[object]]:
+def _cut_in(subject: Subject) -> dict[str, list[Place]]:
     """Return the places of the steps whose words tell the reader to cut a part, by part."""
-    found: dict[str, list[object]] = {}
+    found: dict[str, list[Place]] = {_ALL: []}
     for step in subject.plan.steps:
+        if _CUTS_ALL.search(words_of(step.text)):
+            found[_ALL].append(step.place)
         for name in dict.fromkeys(_cut_by(step.text)):
             found.setdefault(name, []).append(step.place)
     return found

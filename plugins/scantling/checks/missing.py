@@ -12,13 +12,19 @@ _TITLE = Place(("title",))
 
 
 def _lacking(
-    name: str, title: str, meaning: str, message: str, mend: str, is_there: Callable[[Plan], bool]
+    name: str,
+    title: str,
+    meaning: str,
+    message: str,
+    mend: str,
+    is_there: Callable[[Plan], bool],
+    severity: Severity = Severity.WARNING,
 ) -> Check:
     def examine(subject: Subject) -> Iterator[Finding]:
         if not is_there(subject.plan):
             yield Finding(message, _TITLE)
 
-    return Check(name, "Words", title, meaning, mend, Severity.WARNING, examine, every_size=False)
+    return Check(name, "Words", title, meaning, mend, severity, examine, every_size=False)
 
 
 def _alt_text(subject: Subject) -> Iterator[Finding]:
@@ -84,6 +90,7 @@ PICTURE_MISSING = _lacking(
     "this plan has neither a photo nor a part with a place, so it shows no picture",
     "give the parts a 'place:', or add a 'photo:'",
     lambda plan: plan.photo is not None or any(part.placement for part in plan.parts.values()),
+    Severity.HINT,
 )
 """Looks for a photo, or for places from which one is drawn."""
 ALT_MISSING = Check(
