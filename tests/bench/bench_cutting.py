@@ -60,15 +60,22 @@ def timed(data: dict[str, Any], steps: int = DEFAULT_STEPS) -> tuple[Answer, flo
 def generated(folder: Path | None) -> None:
     """Print costs, proofs and times of the generated problems."""
     known = json.loads((folder / "reference_costs.json").read_text()) if folder else {}
-    print("| problems | cost | bound | proved | known | dearer | cheaper | median ms | 95 % ms |\n|" + "---|" * 9)
+    print(
+        "| problems | cost | bound | proved | known | dearer | cheaper | median ms | 95 % ms |\n|"
+        + "---|" * 9
+    )
     every: list[float] = []
     for shape in SHAPES:
-        rows = [(data, *timed(data)) for data in (made(seed) for seed in SEEDS) if data["name"].startswith(shape)]
+        rows = [
+            (data, *timed(data)) for data in (made(seed) for seed in SEEDS) if data["name"].startswith(shape)
+        ]
         best = [known.get(data["name"], {"cost": answer.cost})["cost"] for data, answer, _ in rows]
         costs = [answer.cost for _, answer, _ in rows]
         taken = sorted(seconds for *_, seconds in rows)
         every += taken
-        dearer = [data["name"] for (data, *_), cost, least in zip(rows, costs, best, strict=True) if cost > least]
+        dearer = [
+            data["name"] for (data, *_), cost, least in zip(rows, costs, best, strict=True) if cost > least
+        ]
         print(
             f"| {shape} ({len(rows)}) | {sum(costs)} | {sum(answer.bound for _, answer, _ in rows)} "
             f"| {sum(answer.proved for _, answer, _ in rows)} | {sum(best)} | {len(dearer)} "
@@ -80,7 +87,9 @@ def generated(folder: Path | None) -> None:
             print("dearer than known:", ", ".join(dearer))
     every.sort()
     middle, slow = statistics.median(every), every[int(len(every) * 0.95)]
-    print(f"all: median {1000 * middle:.0f} ms, 95th percentile {1000 * slow:.0f} ms, slowest {1000 * every[-1]:.0f} ms")
+    print(
+        f"all: median {1000 * middle:.0f} ms, 95th percentile {1000 * slow:.0f} ms, slowest {1000 * every[-1]:.0f} ms"
+    )
 
 
 def compared() -> None:
@@ -126,9 +135,9 @@ def drawn(lines: dict[str, list[tuple[int, float, float]]], plot: Path) -> None:
 
     mpl.use("svg")
     mpl.rcParams["svg.hashsalt"] = "cutting"
-    from matplotlib import pyplot
+    from matplotlib import pyplot as plt
 
-    figure, (left, right) = pyplot.subplots(1, 2, figsize=(8, 3.2))
+    figure, (left, right) = plt.subplots(1, 2, figsize=(8, 3.2))
     for mark, (shape, points) in zip("osd", lines.items(), strict=True):
         left.plot([p[0] for p in points], [p[1] for p in points], f"{mark}-", label=shape, color="0.2")
         right.plot([p[0] for p in points], [p[2] for p in points], f"{mark}-", label=shape, color="0.2")

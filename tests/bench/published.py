@@ -13,7 +13,9 @@ HARD = ("hard28", "waescher", "class-500", "alvarez-atp", "cintra-gcutd-several-
 def instances(folder: Path, name: str) -> list[tuple[dict[str, Any], float | None]]:
     """Return the problems of a set, each with the best cost known without turning, where one is."""
     data = json.loads((folder / f"{name}.json").read_text())
-    return [(_problem(one), _known(one.get("known", {}))) for one in (data if isinstance(data, list) else [data])]
+    return [
+        (_problem(one), _known(one.get("known", {}))) for one in (data if isinstance(data, list) else [data])
+    ]
 
 
 def _problem(one: dict[str, Any]) -> dict[str, Any]:

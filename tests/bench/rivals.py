@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 from typing import Any
 
-import numpy
+import numpy as np
 import rectpack
 from scipy.optimize import Bounds, LinearConstraint, milp
 
@@ -41,11 +41,18 @@ def packed(data: dict[str, Any]) -> int:
     kerf, best = data["kerf"], 10**12
     turn = any(part["grain"] == "any" for part in data["parts"])
     sorts = (rectpack.SORT_AREA, rectpack.SORT_LSIDE, rectpack.SORT_SSIDE)
-    ways = (rectpack.GuillotineBssfSas, rectpack.GuillotineBafSas, rectpack.MaxRectsBssf, rectpack.SkylineMwfl)
+    ways = (
+        rectpack.GuillotineBssfSas,
+        rectpack.GuillotineBafSas,
+        rectpack.MaxRectsBssf,
+        rectpack.SkylineMwfl,
+    )
     for way, sort, item in itertools.product(ways, sorts, data["stock"]):
         packer = rectpack.newPacker(rotation=False, sort_algo=sort, pack_algo=way)
         trim = 2 * item.get("trim_edges", 0)
-        packer.add_bin(item["length"] - 2 * item.get("trim_ends", 0) + kerf, item["width"] - trim + kerf, count=99)
+        packer.add_bin(
+            item["length"] - 2 * item.get("trim_ends", 0) + kerf, item["width"] - trim + kerf, count=99
+        )
         count = 0
         for part in data["parts"]:
             for _ in range(part["count"]):
@@ -86,13 +93,13 @@ def modelled(data: dict[str, Any], seconds: float) -> tuple[int, int] | None:
         if patterns is None:
             return None
         columns += [(item["price"], pattern) for pattern in patterns]
-    matrix = numpy.array([pattern for _, pattern in columns]).T
-    prices = numpy.array([price for price, _ in columns])
+    matrix = np.array([pattern for _, pattern in columns]).T
+    prices = np.array([price for price, _ in columns])
     found = milp(
         prices,
         constraints=LinearConstraint(matrix, lb=counts),
         bounds=Bounds(0),
-        integrality=numpy.ones(len(columns)),
+        integrality=np.ones(len(columns)),
         options={"time_limit": seconds},
     )
     return None if found.x is None else (round(found.fun), int(-(-found.mip_dual_bound // 1)))

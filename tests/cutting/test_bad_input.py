@@ -28,7 +28,7 @@ def _stock(**changes: Any) -> dict[str, Any]:
 
 
 @pytest.mark.parametrize(
-    "data,code,path",
+    ("data", "code", "path"),
     [
         (_part(length=97), "fits-no-stock", ("parts", 0)),
         (_part(length=20.5), "not-whole", ("parts", 0, "length")),
@@ -47,7 +47,9 @@ def _stock(**changes: Any) -> dict[str, Any]:
         (_problem(stock="none"), "missing", ("stock",)),
     ],
 )
-def test_a_fault_names_what_is_wrong_and_where(data: dict[str, Any], code: str, path: tuple[Any, ...]) -> None:
+def test_a_fault_names_what_is_wrong_and_where(
+    data: dict[str, Any], code: str, path: tuple[Any, ...]
+) -> None:
     """Each mistake has its own code and the place of the value."""
     with pytest.raises(Faulty) as caught:
         Problem.from_data(data)

@@ -44,7 +44,7 @@ def test_every_answer_can_be_cut_and_costs_no_more_than_is_known_to_do(first: in
             }
 
 
-@pytest.mark.parametrize("shape,least", [(0, 97), (1, 75), (2, 75)])
+@pytest.mark.parametrize(("shape", "least"), [(0, 97), (1, 75), (2, 75)])
 def test_most_answers_are_proved_least(shape: int, least: int) -> None:
     """Of the first hundred answers of each kind of problem, so many are proved."""
     answers = [solved(generated(seed)) for seed in range(shape, 90, 3)]

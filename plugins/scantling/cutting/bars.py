@@ -38,7 +38,7 @@ class Bars:
     """The sorts by rising length of bars."""
 
 
-def bars_of(family: Family, across: bool) -> Bars:
+def bars_of(family: Family, across: bool) -> Bars:  # noqa: FBT001
     """Return a family as bars along its stock's length, or across."""
     sizes = []
     for kind in family.kinds:
@@ -78,12 +78,12 @@ def bar_need(
         if len(usable) == 2:
             turns.append((*usable[0], *usable[1], kind.count))
     caps: list[int | None] = [
-        None if amounts is None else a * b for a, b in zip(amounts or bars.rooms, bars.breadths)
+        None if amounts is None else a * b for a, b in zip(amounts or bars.rooms, bars.breadths, strict=False)
     ]
     prices = (
         [0.0] * len(caps)
         if amounts is not None
-        else [s.price / b for s, b in zip(family.sorts, bars.breadths)]
+        else [s.price / b for s, b in zip(family.sorts, bars.breadths, strict=False)]
     )
     dear = [float(length) for length in bars.lengths]
     if amounts is None:
@@ -121,4 +121,4 @@ def need_of_bars(family: Family, bars: Bars, worths: Sequence[int]) -> Need:
     for j, value in zip(bars.order, held, strict=True):
         holds[j] = value * bars.breadths[j]
     each = tuple(min(worths[index] * side for index, side in ways if index >= 0) for ways in bars.ways)
-    return Need(each, tuple(holds), sum(w * kind.count for w, kind in zip(each, family.kinds)))
+    return Need(each, tuple(holds), sum(w * kind.count for w, kind in zip(each, family.kinds, strict=False)))

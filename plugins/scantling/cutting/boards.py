@@ -59,9 +59,11 @@ class BoardCutter:
         return best
 
     def sharpen(self) -> bool:
+        """Add nothing: all prices are looked at from the start."""
         return False
 
-    def excluded(self, amounts: Amounts, effort: int) -> bool:
+    def excluded(self, amounts: Amounts, effort: int) -> bool:  # noqa: ARG002
+        """Return whether a list can be excluded by a need, which is then added."""
         if amounts in self.possible:
             return False
         try:
@@ -75,6 +77,7 @@ class BoardCutter:
         return False
 
     def fill(self, amounts: Amounts, effort: int) -> list[Filled] | Verdict:
+        """Fill the boards of a list, or prove that nobody can."""
         leave = min(LEAVE * 4**effort, self.steps.left)
         try:
             filled = pack(self.lengths, amounts, self.needs[:NEEDS_USED], self.steps, leave)

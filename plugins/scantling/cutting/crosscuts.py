@@ -117,23 +117,23 @@ class Plunge:
                 copies = 1
             for _ in range(min(copies, free[sort])):
                 whole = [0] * len(counts)
-                for row, count in zip(rows, pattern):
+                for row, count in zip(rows, pattern, strict=False):
                     whole[row] = min(count, left[row])
                 self._top_up(whole, left, self.lengths.rooms[sort])
                 if not any(whole):
                     break
-                left = [a - b for a, b in zip(left, whole)]
+                left = [a - b for a, b in zip(left, whole, strict=False)]
                 free[sort] -= 1
                 taken.append((sort, tuple(whole)))
         return taken
 
     def _used(self, pattern: Sequence[int], rows: Sequence[int]) -> int:
-        return sum([count * self.lengths.wanted[row] for row, count in zip(rows, pattern)])
+        return sum([count * self.lengths.wanted[row] for row, count in zip(rows, pattern, strict=False)])
 
     def _top_up(self, pattern: list[int], left: Sequence[int], room: int) -> None:
         """Add the longest parts that still fit."""
         wanted = self.lengths.wanted
-        room -= sum([count * length for count, length in zip(pattern, wanted)])
+        room -= sum([count * length for count, length in zip(pattern, wanted, strict=False)])
         for kind, length in enumerate(wanted):
             more = min(left[kind] - pattern[kind], room // length)
             if more > 0:
@@ -155,7 +155,7 @@ def longest_first(lengths: Lengths) -> list[Filled] | None:
             if not free[sort]:
                 continue
             space, pattern = room, []
-            for length, count in zip(lengths.wanted, left):
+            for length, count in zip(lengths.wanted, left, strict=False):
                 taken = min(count, space // length)
                 pattern.append(taken)
                 space -= taken * length
@@ -166,5 +166,5 @@ def longest_first(lengths: Lengths) -> list[Filled] | None:
             return None
         filled.append(best[2:])
         free[best[2]] -= 1
-        left = [a - b for a, b in zip(left, best[3])]
+        left = [a - b for a, b in zip(left, best[3], strict=False)]
     return filled

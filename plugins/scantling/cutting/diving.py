@@ -7,20 +7,25 @@ and so on; where it says that the rest cannot be done, another pattern is tried.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Any
+
 from scantling.cutting.family import Family
-from scantling.cutting.layout import Layout
 from scantling.cutting.holding import PanelPatterns
-from scantling.cutting.rebuild import Rebuilder
+from scantling.cutting.layout import Layout
+from scantling.cutting.rebuild import OpenBoard, Rebuilder
 from scantling.cutting.relaxation import Relaxation, Unfinished
-from scantling.cutting.sections import laid_out
+from scantling.cutting.sections import Chain, laid_out
 from scantling.cutting.steps import Chance, Steps
+
+Known = dict[tuple[tuple[int, ...], tuple[int, ...]], tuple[Relaxation | None, bool]]
+"""The programme for what is left, or None where that cannot be done; and whether it was finished."""
 
 
 class Diver:
     """The search for whole patterns."""
 
     def __init__(
-        self, family: Family, steps: Steps, chance: Chance, rounds: int, known: dict, until: int
+        self, family: Family, steps: Steps, chance: Chance, rounds: int, known: Known, until: int
     ) -> None:
         self.family, self.steps, self.chance, self.rounds = family, steps, chance, rounds
         self.known, self.until = known, until
@@ -38,7 +43,7 @@ class Diver:
         self,
         counts: list[int],
         amounts: list[int],
-        done: list[list],
+        done: list[OpenBoard],
         relaxation: Relaxation | None,
         parent: Relaxation | None = None,
     ) -> list[Layout] | None:
@@ -68,11 +73,11 @@ class Diver:
         """Return the programme for what is left, or None where it cannot be done or was not finished."""
         state = tuple(counts), tuple(amounts)
         if state not in self.known:
-            relaxation = Relaxation(PanelPatterns(self.family, self.steps, counts), self.steps)
-            relaxation.learn(parent)
-            self.known[state] = relaxation, False
+            fresh = Relaxation(PanelPatterns(self.family, self.steps, counts), self.steps)
+            fresh.learn(parent)
+            self.known[state] = fresh, False
         relaxation, finished = self.known[state]
-        if not finished:
+        if relaxation is not None and not finished:
             try:
                 possible = relaxation.of_list(amounts, until=self.until) is None
             except Unfinished:
@@ -80,11 +85,16 @@ class Diver:
             self.known[state] = (relaxation if possible else None), True
         return self.known[state][0]
 
-    def _candidates(self, relaxation: Relaxation, counts: list[int]) -> list[tuple[int, tuple]]:
+    def _candidates(self, relaxation: Relaxation, counts: list[int]) -> list[tuple[int, tuple[bool, Chain]]]:
         """Return the patterns in use, those that use their board best first."""
         ranked = []
         for amount, sort, pattern in relaxation.bases:
-            used = sum([min(n, counts[k]) * self.areas[k] for n, k in zip(pattern, relaxation.patterns.rows)])
+            used = sum(
+                [
+                    min(n, counts[k]) * self.areas[k]
+                    for n, k in zip(pattern, relaxation.patterns.rows, strict=False)
+                ]
+            )
             stock = self.family.sorts[sort]
             share = used / (stock.length * stock.width) + (amount > 0.999)
             ranked.append((-share, sort, pattern))
@@ -92,7 +102,7 @@ class Diver:
         return [(sort, relaxation.pool[sort, pattern]) for _, sort, pattern in ranked]
 
     def _finish(
-        self, counts: list[int], amounts: list[int], done: list[list], rounds: int
+        self, counts: list[int], amounts: list[int], done: list[OpenBoard], rounds: int
     ) -> list[Layout] | None:
         """Fill what boards are left, then mend all boards together."""
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
@@ -106,8 +116,8 @@ class Diver:
 
 
 def lay(
-    family: Family, sort: int, laid: tuple, counts: Sequence[int], steps: Steps, chance: Chance
-) -> tuple[list, list[int]]:
+    family: Family, sort: int, laid: tuple[bool, Chain], counts: Sequence[int], steps: Steps, chance: Chance
+) -> tuple[OpenBoard, list[int]]:
     """Return a board with a pattern's pieces, as far as they are wanted, and the counts left.
 
     What else fits beside them is added.
@@ -116,9 +126,9 @@ def lay(
     left = list(counts)
     stock = family.sorts[sort]
     long, wide = (stock.width, stock.length) if across else (stock.length, stock.width)
-    sections = []
+    sections: list[list[Any]] = []
     for strips in laid_out(chain):
-        kept = []
+        kept: list[list[Any]] = []
         for pieces in strips:
             row = []
             for kind, turned, along, side in pieces:

@@ -23,7 +23,9 @@ def greedy(family: Family, steps: Steps) -> list[Layout] | None:
     return None if best is None else best[1]
 
 
-def _one_by_one(family: Family, order: list[int], steps: Steps, weights) -> list[Layout] | None:
+def _one_by_one(
+    family: Family, order: list[int], steps: Steps, weights: tuple[int, int, int]
+) -> list[Layout] | None:
     left, layouts = order, []
     used = [0] * len(family.sorts)
     while left:
@@ -34,7 +36,9 @@ def _one_by_one(family: Family, order: list[int], steps: Steps, weights) -> list
             for across in (False, True):
                 (layout,), rest = fill(family, [sort], [across], left, steps, weights)
                 counts = layout.counts(len(family.kinds))
-                area = sum(n * kind.length * kind.width for n, kind in zip(counts, family.kinds))
+                area = sum(
+                    n * kind.length * kind.width for n, kind in zip(counts, family.kinds, strict=False)
+                )
                 if area:
                     key = (sort.price / area, -area)
                     if best is None or key < best[0]:

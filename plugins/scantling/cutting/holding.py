@@ -39,6 +39,6 @@ class PanelPatterns:
             for place, held in enumerate(best_boards(grid, each, rooms, targets, self.steps)):
                 if held is not None:
                     found[place].append((held[0], [held[1][row] for row in self.rows], held[2]))
-        for held in found:
-            held.sort(key=lambda one: -one[0])
+        for patterns in found:
+            patterns.sort(key=lambda one: -one[0])
         return found

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Any
 
 from scantling.cutting.family import Family, Sort
 from scantling.cutting.layout import Layout, Section, Strip
@@ -12,7 +13,7 @@ Lie = tuple[int, int, int]
 """A way for a piece to lie: 1 if turned, its length and width as the strip runs."""
 
 
-def lies(family: Family, sort: Sort, across: bool) -> list[list[Lie]]:
+def lies(family: Family, sort: Sort, across: bool) -> list[list[Lie]]:  # noqa: FBT001
     """Return, for each kind, the ways in which it may lie on a sort of stock."""
     full = sort.item.width
     found = []
@@ -28,14 +29,18 @@ def lies(family: Family, sort: Sort, across: bool) -> list[list[Lie]]:
     return found
 
 
+Place = tuple[Any, int, Lie, Any, Any, int, int]
+"""A place for a piece: cost, board, way to lie, section, strip, new length and new width."""
+
+
 class _Open:
     """A board that is being filled."""
 
-    def __init__(self, sort: Sort, across: bool, ways: list[list[Lie]]) -> None:
+    def __init__(self, sort: Sort, across: bool, ways: list[list[Lie]]) -> None:  # noqa: FBT001
         self.sort, self.across, self.ways = sort, across, ways
         self.length, self.width = (sort.width, sort.length) if across else (sort.length, sort.width)
         self.spare = self.length
-        self.sections: list[list] = []
+        self.sections: list[list[Any]] = []
 
     def close(self) -> Layout:
         sections = tuple(
@@ -45,9 +50,9 @@ class _Open:
         return Layout(self.sort, self.across, sections)
 
 
-def _best_place(boards: list[_Open], kind: int, steps: Steps, weights: tuple[int, int, int]):
+def _best_place(boards: list[_Open], kind: int, steps: Steps, weights: tuple[int, int, int]) -> Place | None:
     """Return the cheapest place as (cost, board, way, section, strip, new length, new width)."""
-    best = None
+    best: Place | None = None
     grow, fresh, tight = weights
     for number, board in enumerate(boards):
         steps.done += 1
@@ -83,7 +88,7 @@ def _best_place(boards: list[_Open], kind: int, steps: Steps, weights: tuple[int
     return best
 
 
-def _put(board: _Open, kind: int, place) -> None:
+def _put(board: _Open, kind: int, place: Place) -> None:
     _, _, (turned, length, width), section, strip, new_length, new_width = place
     laid = (kind, turned, length, width)
     if section is None:

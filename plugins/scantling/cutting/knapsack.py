@@ -35,7 +35,8 @@ def best_worths(
 
 def _undominated(entries: list[tuple[int, int]]) -> list[tuple[int, int]]:
     entries.sort()
-    kept, best = [], -1
+    kept: list[tuple[int, int]] = []
+    best = -1
     for entry in entries:
         if entry[1] > best:
             best = entry[1]
@@ -100,8 +101,11 @@ def best_patterns(
     return _patterns_at_rooms(entries, rooms, targets, len(lengths))
 
 
-def _patterns_at_rooms(entries, rooms, targets, kinds):
-    found, index, best = [], 0, None
+def _patterns_at_rooms(
+    entries: list[tuple[int, float, Chain]], rooms: Sequence[int], targets: Sequence[float], kinds: int
+) -> list[tuple[float, int, list[int]]]:
+    found: list[tuple[float, int, list[int]]] = []
+    index, best = 0, None
     for number, (room, target) in enumerate(zip(rooms, targets, strict=True)):
         while index < len(entries) and entries[index][0] <= room:
             best = entries[index]

@@ -61,7 +61,7 @@ def lists_between(
 
     if not deeper(0, 0, [need.total for need in needs]):
         return None
-    found.sort(key=lambda one: (sum(a * p for a, p in zip(one, prices)), sum(one), one))
+    found.sort(key=lambda one: (sum(a * p for a, p in zip(one, prices, strict=False)), sum(one), one))
     return found
 
 

@@ -123,11 +123,11 @@ class Mixture:
         inverse, amounts = self.inverse, self.amounts
         for row, move in enumerate(step):
             if row != out and (move > TINY or move < -TINY):
-                inverse[row] = [a - move * b if b else a for a, b in zip(inverse[row], new)]
+                inverse[row] = [a - move * b if b else a for a, b in zip(inverse[row], new, strict=False)]
                 amounts[row] = max(0.0, amounts[row] - move * amount)
         inverse[out], amounts[out] = new, amount
         self.basis[out], self.costs[out] = column, column.cost
-        self.shadow = [price - gain * value for price, value in zip(self.shadow, new)]
+        self.shadow = [price - gain * value for price, value in zip(self.shadow, new, strict=False)]
         if self.pivots % FRESH == 0:
             self._refresh()
         return True
@@ -146,5 +146,5 @@ class Mixture:
         found = [0.0] * self.size
         for cost, row in zip(self.costs, self.inverse, strict=True):
             if cost:
-                found = [price + cost * value for price, value in zip(found, row)]
+                found = [price + cost * value for price, value in zip(found, row, strict=False)]
         self.shadow = found

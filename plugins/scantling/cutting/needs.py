@@ -24,7 +24,7 @@ class Need:
 
     def slack(self, amounts: Sequence[int]) -> int:
         """Return by how much a shopping list satisfies the need; below nothing it cannot do."""
-        return sum([a * b for a, b in zip(amounts, self.holds)]) - self.total
+        return sum([a * b for a, b in zip(amounts, self.holds, strict=False)]) - self.total
 
     def least_cost(self, prices: Sequence[int], most: Sequence[int]) -> int:
         """Return the least cost, rounded up, of fractions of boards that satisfy the need."""
@@ -51,4 +51,4 @@ def whole(prices: Sequence[float]) -> tuple[int, ...]:
 
 def remaining(need: Need, counts: Sequence[int]) -> Need:
     """Return the need of what is left to cut."""
-    return Need(need.worths, need.holds, sum([w * n for w, n in zip(need.worths, counts)]))
+    return Need(need.worths, need.holds, sum([w * n for w, n in zip(need.worths, counts, strict=False)]))

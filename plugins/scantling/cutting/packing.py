@@ -56,13 +56,15 @@ class _Search:
         wanted, rooms = self.lengths.wanted, self.lengths.rooms
         reach = _reachable(wanted, left, rooms[-1])
         tops = [(reach[0] & ((2 << room) - 1)).bit_length() - 1 for room in rooms]
-        slack = sum(n * top for n, top in zip(boards, tops)) - sum(a * n for a, n in zip(wanted, left))
+        slack = sum(n * top for n, top in zip(boards, tops, strict=False)) - sum(
+            a * n for a, n in zip(wanted, left, strict=False)
+        )
         if slack < 0:
             self.failed.add(state)
             return False
         for j, pattern, worse in self.choices(left, boards, slacks, longest, tops, slack, reach):
             boards[j] -= 1
-            rest = [a - b for a, b in zip(left, pattern)]
+            rest = [a - b for a, b in zip(left, pattern, strict=False)]
             if self.deeper(rest, boards, worse):
                 boards[j] += 1
                 self.filled.append((j, tuple(pattern)))
@@ -71,7 +73,11 @@ class _Search:
         self.failed.add(state)
         return False
 
-    def choices(self, left, boards, slacks, longest, tops, slack, reach):
+    def choices(
+        self, left: list[int], boards: list[int], slacks: list[int], longest: int, tops: list[int], slack: int,
+        reach: list[int],
+    ) -> list[tuple[int, list[int], list[int]]]:  # fmt: skip
+        """Return what is worth trying: a sort of board, what it holds, and the slacks then left."""
         wanted, rooms = self.lengths.wanted, self.lengths.rooms
         found = []
         for j, count in enumerate(boards):
@@ -83,9 +89,9 @@ class _Search:
                 if self.steps.done > self.end:
                     raise OutOfSteps
                 worse = []
-                for need, have in zip(self.needs, slacks):
+                for need, have in zip(self.needs, slacks, strict=False):
                     have -= need.holds[j]
-                    for worth, n in zip(need.worths, pattern):
+                    for worth, n in zip(need.worths, pattern, strict=False):
                         if n:
                             have += worth * n
                     if have < 0:
@@ -103,7 +109,7 @@ def _reachable(wanted: Sequence[int], left: Sequence[int], room: int) -> list[in
     mask = (2 << room) - 1
     bits = 1
     found = [1]
-    for length, count in zip(reversed(wanted), reversed(left)):
+    for length, count in zip(reversed(wanted), reversed(left), strict=False):
         copies = 1
         while count > 0:
             take = min(copies, count)
@@ -156,7 +162,7 @@ def _improvable(
     Those parts would fit where that part lies in any complete answer, so nothing is lost by leaving
     this pattern out.
     """
-    for kind, (have, used) in enumerate(zip(left, pattern)):
+    for kind, (have, used) in enumerate(zip(left, pattern, strict=False)):
         if have == used:
             continue
         length = wanted[kind]

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from scantling.cutting.bars import bar_need, bars_of
-from scantling.cutting.diving import Diver
+from scantling.cutting.diving import Diver, Known
 from scantling.cutting.family import Family
-from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.greedy import greedy
+from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need
 from scantling.cutting.rebuild import Rebuilder
@@ -16,7 +16,6 @@ from scantling.cutting.relaxation import Relaxation, Unfinished
 from scantling.cutting.search import Amounts, Search, Verdict
 from scantling.cutting.steps import Chance, Steps
 from scantling.cutting.whole_boards import Taker
-
 
 MANY_PIECES = 60
 """With more pieces than this, a first answer is made in another way."""
@@ -43,8 +42,8 @@ class PanelCutter:
             need = bar_need(family, bars, steps)
             if need is not None:
                 self.needs.append(need)
-        self.known: dict = {}
-        self.bases: dict[Amounts, list] = {}
+        self.known: Known = {}
+        self.bases: dict[Amounts, list[tuple[float, int, tuple[int, ...]]]] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
 
     def cost(self, layouts: Sequence[Layout]) -> int:
@@ -73,12 +72,14 @@ class PanelCutter:
         return found
 
     def sharpen(self) -> bool:
+        """Add what the prices of all stock together prove."""
         if self.relaxation is None:
             return False
         self.needs.append(self.relaxation.of_prices())
         return True
 
     def excluded(self, amounts: Amounts, effort: int) -> bool:
+        """Return whether a list can be excluded by a need, which is then added."""
         if effort == 1 and self.relaxation is None:
             for bars in self.bars:
                 need = bar_need(self.family, bars, self.steps, amounts=amounts)
@@ -98,6 +99,7 @@ class PanelCutter:
         return False
 
     def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
+        """Rebuild the boards of a list, or lay whole patterns on them."""
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
         search = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1))
         found = search.run(ROUNDS[min(effort, len(ROUNDS) - 1)])
@@ -117,4 +119,4 @@ def area_need(family: Family) -> Need:
         * ((sort.item.width + family.kerf) // family.scale if sort.item.trim_edges else sort.width)
         for sort in family.sorts
     )
-    return Need(worths, holds, sum(w * kind.count for w, kind in zip(worths, family.kinds)))
+    return Need(worths, holds, sum(w * kind.count for w, kind in zip(worths, family.kinds, strict=False)))

@@ -86,6 +86,6 @@ class Problem:
         Raises:
             Faulty: with everything that is wrong with it.
         """
-        from scantling.cutting.reading import read_problem
+        from scantling.cutting.reading import read_problem  # noqa: PLC0415
 
         return read_problem(data)

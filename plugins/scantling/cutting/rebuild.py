@@ -7,14 +7,16 @@ section, least when it is the end of a strip. Each piece goes where it leaves mo
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Any
 
-from scantling.cutting.family import Family, Sort
+from scantling.cutting.family import Family
 from scantling.cutting.insertion import lies
 from scantling.cutting.layout import Layout, Section, Strip
 from scantling.cutting.steps import Chance, Steps
 
-# A board is [sort number, across, spare length, length, width, sections];
-# a section [length, spare width, strips]; a strip [width, used length, pieces].
+OpenBoard = list[Any]
+"""[sort, across, spare length, length, width, sections]; a section is [length, spare width, strips], a strip
+[width, used length, pieces]. Lists, because this is where most of the time is spent."""
 
 
 class Rebuilder:
@@ -31,7 +33,8 @@ class Rebuilder:
         self.boards = [self.empty(number, bool(chance.below(2))) for number in self.sorts]
         self.left: list[int] = []
 
-    def empty(self, number: int, across: bool) -> list:
+    def empty(self, number: int, across: bool) -> OpenBoard:  # noqa: FBT001
+        """Return a board with nothing on it."""
         sort = self.family.sorts[number]
         length, width = (sort.width, sort.length) if across else (sort.length, sort.width)
         return [number, across, length, length, width, []]
@@ -47,7 +50,7 @@ class Rebuilder:
         chance, areas = self.chance, self.areas
         worst = sum(areas[k] for k in self.left)
         best = worst
-        for turn in range(rounds):
+        for _turn in range(rounds):
             if not self.left:
                 return self.layouts()
             if self.steps.left == 0:
@@ -59,14 +62,15 @@ class Rebuilder:
             area = sum([areas[k] for k in left])
             if area <= limit:
                 self.boards, self.left, worst = boards, left, area
-                if area < best:
-                    best = area
+                best = min(best, area)
         return self.layouts() if not self.left else None
 
     def layouts(self) -> list[Layout]:
+        """Return the boards as layouts."""
         return self.layouts_of(self.boards)
 
-    def layouts_of(self, boards: Sequence[list]) -> list[Layout]:
+    def layouts_of(self, boards: Sequence[OpenBoard]) -> list[Layout]:
+        """Return any boards as layouts."""
         return [
             Layout(
                 self.family.sorts[number], across,
@@ -76,7 +80,7 @@ class Rebuilder:
             for number, across, _, _, _, sections in boards
         ]  # fmt: skip
 
-    def ruin(self) -> tuple[list[list], list[int]]:
+    def ruin(self) -> tuple[list[OpenBoard], list[int]]:
         """Return the boards with some sections or strips taken out, and the loose pieces."""
         chance = self.chance
         boards = list(self.boards)
@@ -114,8 +118,8 @@ class Rebuilder:
         return boards, loose
 
     def recreate(
-        self, boards: list[list], loose: list[int], limit: float = 1e300
-    ) -> tuple[list[list], list[int]]:
+        self, boards: list[OpenBoard], loose: list[int], limit: float = 1e300
+    ) -> tuple[list[OpenBoard], list[int]]:
         """Put the loose pieces where they leave most; return the boards and what found no place.
 
         Args:
@@ -148,8 +152,10 @@ class Rebuilder:
                     return boards, left + loose[place + 1 :]
         return boards, left
 
-    def put(self, boards: list[list], kind: int, strip_value: float, side_value: float) -> bool:
-        best, where = None, None
+    def put(self, boards: list[OpenBoard], kind: int, strip_value: float, side_value: float) -> bool:  # noqa: PLR0915
+        """Put a piece where it leaves most; return whether there was a place."""
+        best: float | None = None
+        where: tuple[OpenBoard, tuple[int, int, int], Any, Any] | None = None
         chance = self.chance
         work = 3
         for board in boards:
@@ -180,8 +186,7 @@ class Rebuilder:
                         more = strip[1] + length - slen
                         if more > spare or wider > free or not chance.below(16):
                             continue
-                        if wider < 0:
-                            wider = 0
+                        wider = max(wider, 0)
                         cost = strip_value * strip[0] * length
                         if more > 0:
                             cost += more * (wide - side_value * free - strip_value * (wide - free))

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Protocol
+from typing import Any, Protocol
 
 from scantling.cutting.mixture import Column, Mixture
 from scantling.cutting.needs import Need, whole
 from scantling.cutting.steps import Steps
 
-Held = tuple[float, list[int], object]
+Held = tuple[float, list[int], Any]
 """The worth of a pattern, how many of each kind it holds, and how it is laid out."""
 
 
@@ -27,7 +27,7 @@ class Patterns(Protocol):
     limited: tuple[bool, ...]
 
     def best(
-        self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float], hasty: int = 0
+        self, worths: Sequence[float], sorts: Sequence[int], targets: Sequence[float]
     ) -> list[list[Held]]:
         """Return for each of the sorts the best patterns worth more than its target (the very best first)."""
         ...
@@ -49,7 +49,7 @@ class Relaxation:
 
     def __init__(self, patterns: Patterns, steps: Steps) -> None:
         self.patterns, self.steps = patterns, steps
-        self.pool: dict[tuple[int, tuple[int, ...]], object] = {}
+        self.pool: dict[tuple[int, tuple[int, ...]], Any] = {}
         self.bases: list[tuple[float, int, tuple[int, ...]]] = []
         self.until = 1 << 62
 
@@ -61,7 +61,7 @@ class Relaxation:
         place = {row: at for at, row in enumerate(other.patterns.rows)}
         from_rows = [place[row] for row in rows]
         for (sort, pattern), chain in other.pool.items():
-            clipped = tuple([min(pattern[at], most) for at, most in zip(from_rows, counts)])
+            clipped = tuple([min(pattern[at], most) for at, most in zip(from_rows, counts, strict=False)])
             if any(clipped):
                 self.pool.setdefault((sort, clipped), chain)
 
@@ -71,13 +71,15 @@ class Relaxation:
         sorts = range(len(patterns.prices))
         held = patterns.best(worths, sorts, [0] * len(sorts))
         holds = tuple(int(found[0][0]) if found else 0 for found in held)
-        return Need(tuple(worths), holds, sum(w * n for w, n in zip(worths, patterns.counts)))
+        return Need(tuple(worths), holds, sum(w * n for w, n in zip(worths, patterns.counts, strict=False)))
 
     def of_prices(self, rounds: int = 300, until: int = 1 << 62) -> Need:
         """Return the need that the least cost of fractions of boards proves, as far as the steps reach."""
         patterns = self.patterns
         self.until = until
-        limits = [most if limited else None for most, limited in zip(patterns.most, patterns.limited)]
+        limits = [
+            most if limited else None for most, limited in zip(patterns.most, patterns.limited, strict=False)
+        ]
         top = float(2 * max(patterns.prices) + 1)
         mixture = Mixture(patterns.counts, limits, [top] * len(patterns.counts))
         try:
@@ -113,7 +115,7 @@ class Relaxation:
 
     def _basis(self, mixture: Mixture) -> list[tuple[float, int, tuple[int, ...]]]:
         """Return the patterns in use as (how often, sort, counts), most used first."""
-        found = [(amount, column.sort, column.counts) for amount, column in zip(mixture.amounts, mixture.basis)
+        found = [(amount, column.sort, column.counts) for amount, column in zip(mixture.amounts, mixture.basis, strict=False)
                  if column is not None and column.sort >= 0 and amount > 1e-7]  # fmt: skip
         found.sort(key=lambda one: (-one[0], one[1], one[2]))
         return found
@@ -138,13 +140,13 @@ class Relaxation:
             self.steps.done += 5 * size + len(pool) // 2 * 3
             held = patterns.best(worths, sorts, targets)
             if amounts is not None:
-                total = sum([w * n for w, n in zip(worths, patterns.counts)])
-                for j, target, found in zip(sorts, targets, held):
+                total = sum([w * n for w, n in zip(worths, patterns.counts, strict=False)])
+                for j, target, found in zip(sorts, targets, held, strict=False):
                     total -= amounts[j] * (found[0][0] if found else target)
                 if total > 1e-4:
                     raise _Excluded(worths)
             columns = []
-            for j, found in zip(sorts, held):
+            for j, found in zip(sorts, held, strict=False):
                 for _, counts, chain in found:
                     key = (j, tuple(counts))
                     self.pool[key] = chain

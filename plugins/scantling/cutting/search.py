@@ -76,7 +76,7 @@ class Search:
 
     def cost(self, amounts: Sequence[int]) -> int:
         """Return what a list costs."""
-        return sum([a * p for a, p in zip(amounts, self.cutter.prices)])
+        return sum([a * p for a, p in zip(amounts, self.cutter.prices, strict=False)])
 
     def run(self) -> tuple[list[Any] | None, int]:
         """Return the cheapest found found (or None) and a proven bound on the cost."""
@@ -125,7 +125,11 @@ class Search:
     def _settle(self) -> None:
         """Exclude or fill the undecided lists, from the cheapest up, with more and more effort."""
         effort = 1
-        while self.undecided and self.steps.left > 0 and (effort < ENOUGH or self.steps.done < self.steps.most * 9 // 20):
+        while (
+            self.undecided
+            and self.steps.left > 0
+            and (effort < ENOUGH or self.steps.done < self.steps.most * 9 // 20)
+        ):
             waiting = [a for a in self.undecided if self.cost(a) < self.top]
             waiting.sort(key=lambda a: -self._ease(a))
             self.undecided = []
@@ -153,7 +157,7 @@ class Search:
         return min([need.slack(amounts) / need.total for need in self.cutter.needs if need.total])
 
     def _excluded(self, amounts: Amounts, effort: int) -> bool:
-        return any([need.slack(amounts) < 0 for need in self.cutter.needs]) or self.cutter.excluded(
+        return any(need.slack(amounts) < 0 for need in self.cutter.needs) or self.cutter.excluded(
             amounts, effort
         )
 
@@ -169,7 +173,7 @@ class Search:
         cutter = self.cutter
         low = max(need.least_cost(cutter.prices, cutter.most) for need in cutter.needs)
         width = max(1, low // 50)
-        most = sum(a * p for a, p in zip(cutter.most, cutter.prices))
+        most = sum(a * p for a, p in zip(cutter.most, cutter.prices, strict=False))
         while low < self.top and low <= most:
             lists = lists_between(
                 cutter.prices, cutter.most, cutter.needs, low, min(self.top, low + width), self.steps, 5000
@@ -183,6 +187,6 @@ class Search:
             for amounts in lists:
                 if self.cost(amounts) >= self.top:
                     return
-                if all([need.slack(amounts) >= 0 for need in cutter.needs]):
+                if all(need.slack(amounts) >= 0 for need in cutter.needs):
                     yield amounts
             low += width

@@ -8,18 +8,32 @@ all: the patterns found may hold too many of it, but none that is possible is wo
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Any
 
 from scantling.cutting.family import Family
 from scantling.cutting.steps import Steps
 
 Worth = float | int
-Chain = tuple  # (kind, copies, rest) or ()
+Chain = tuple[Any, ...]
+"""How something is made up: (part, copies, rest), or nothing."""
+Entry = tuple[int, Any, Chain]
+"""A length, minus the worth that it holds, and how."""
+Strips = list[tuple[int, int, list[Entry]]]
+"""For each width of strip: how many there may be, and what it can hold at each length."""
+Rated = tuple[int, Any, int, Chain, float]
+"""A strip of some length: width, worth, how many at most, how it is made up, worth for width."""
+Profile = tuple[int, list[Rated]]
+"""A length of section, and the strips that it can have, by falling rate."""
+Best = tuple[Any, Chain]
+"""A worth, and how it is made up."""
+Place = tuple[int, int]
+"""Which room, and its length."""
 
 
 class Grid:
     """The ways in which a family's parts may lie in strips that run one way."""
 
-    def __init__(self, family: Family, counts: Sequence[int], across: bool) -> None:
+    def __init__(self, family: Family, counts: Sequence[int], across: bool) -> None:  # noqa: FBT001
         self.across = across
         self.counts = counts
         self.kinds = len(family.kinds)
@@ -47,12 +61,12 @@ def best_boards(
     rooms: Sequence[tuple[int, int]],
     targets: Sequence[Worth],
     steps: Steps,
-) -> list[tuple[Worth, list[int], tuple] | None]:
+) -> list[tuple[Worth, list[int], tuple[bool, Chain]] | None]:
     """Return for each room (length, width) the best worth above its target and the counts, or None."""
     strips = _strips(grid, worths, steps, max(room[0] for room in rooms), max(room[1] for room in rooms))
     profiles = _profiles(strips)
     steps.done += 12 * len(profiles)
-    best: list[tuple[Worth, Chain] | None] = [None] * len(rooms)
+    best: list[Best | None] = [None] * len(rooms)
     for side in sorted({room[1] for room in rooms}):
         places = [place for place, room in enumerate(rooms) if room[1] == side]
         _fill_rooms(profiles, side, [(place, rooms[place][0]) for place in places], targets, best, steps)
@@ -61,7 +75,10 @@ def best_boards(
     ]
 
 
-def _fill_rooms(profiles, side: int, places, targets: Sequence[Worth], best, steps: Steps) -> None:
+def _fill_rooms(
+    profiles: list[Profile], side: int, places: list[Place], targets: Sequence[Worth], best: list[Best | None],
+    steps: Steps,
+) -> None:  # fmt: skip
     """Find the best board for each of the places, all `side` wide.
 
     The best rate of worth for length is found first. A section is then only of interest if it loses less
@@ -70,7 +87,7 @@ def _fill_rooms(profiles, side: int, places, targets: Sequence[Worth], best, ste
     longest = max(length for _, length in places)
     bounds = [_most_in(strips, side) for length, strips in profiles if length <= longest]
     ranked = sorted(range(len(bounds)), key=lambda number: -bounds[number] / profiles[number][0])
-    known: dict[int, tuple[Worth, Chain]] = {}
+    known: dict[int, Best] = {}
     top = 0.0
     for number in ranked:
         length, strips = profiles[number]
@@ -83,18 +100,22 @@ def _fill_rooms(profiles, side: int, places, targets: Sequence[Worth], best, ste
     if not known:
         return
     top *= 1 + 1e-12
-    goals = [targets[place] for place, _ in places]
+    goals: list[Any] = [targets[place] for place, _ in places]
     first = [(profiles[number][0], *stack) for number, stack in sorted(known.items())]
     for index, (place, length) in enumerate(places):
         found = _board(first, steps, length, goals[index])
         if found is not None:
             goals[index], best[place] = found[0], found
-    sections, high = [], 0
+    sections: list[Entry] = []
+    high: Any = 0
     for number, bound in enumerate(bounds):
         length, strips = profiles[number]
-        least = min(goal - top * (room - length) for goal, (_, room) in zip(goals, places) if room >= length)
-        if least < high:
-            least = high
+        least = min(
+            goal - top * (room - length)
+            for goal, (_, room) in zip(goals, places, strict=False)
+            if room >= length
+        )
+        least = max(least, high)
         if bound <= least:
             continue
         stack = _stack(strips, steps, side, least)
@@ -107,10 +128,10 @@ def _fill_rooms(profiles, side: int, places, targets: Sequence[Worth], best, ste
             best[place] = found
 
 
-def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, widest: int):
+def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, widest: int) -> Strips:
     """Return for each width of strip (width, how many at most, [(length, minus its worth, chain)])."""
-    entries = [(0, 0, ())]
-    found = []
+    entries: list[Entry] = [(0, 0, ())]
+    found: Strips = []
     for side, options in grid.classes:
         if side > widest:
             break
@@ -130,7 +151,8 @@ def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, wid
                 ]
             steps.done += len(merged) // 2
             merged.sort()
-            entries, best = [], 1
+            entries = []
+            best: Worth = 1
             for entry in merged:
                 if entry[1] < best:
                     best = entry[1]
@@ -140,16 +162,16 @@ def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, wid
     return found
 
 
-def _profiles(strips):
+def _profiles(strips: Strips) -> list[Profile]:
     """Return for each length of section what strips it can have: (length, strips by falling rate)."""
-    events = []
+    events: list[tuple[int, int, Entry]] = []
     for row, (_, _, entries) in enumerate(strips):
         for entry in entries:
             if entry[0]:
                 events.append((entry[0], row, entry))
     events.sort(key=lambda event: event[:2])
-    rows = [(width, 0, most, ()) for width, most, _ in strips]
-    found = []
+    rows: list[tuple[int, Any, int, Chain]] = [(width, 0, most, ()) for width, most, _ in strips]
+    found: list[Profile] = []
     position, size = 0, len(events)
     while position < size:
         length = events[position][0]
@@ -157,7 +179,8 @@ def _profiles(strips):
             _, row, entry = events[position]
             rows[row] = (rows[row][0], -entry[1], rows[row][2], entry[2])
             position += 1
-        useful, last = [], 0
+        useful: list[Rated] = []
+        last: Any = 0
         for width, value, most, chain in rows:
             if value > last:
                 last = value
@@ -167,11 +190,11 @@ def _profiles(strips):
     return found
 
 
-def _falling_rate(strip) -> float:
+def _falling_rate(strip: Rated) -> float:
     return -strip[4]
 
 
-def _most_in(strips, side: int) -> float:
+def _most_in(strips: list[Rated], side: int) -> float:
     """Return a bound on what a stack within `side` can be worth; strips by falling rate."""
     bound, left = 0.0, side
     for width, _, most, _, rate in strips:
@@ -183,13 +206,13 @@ def _most_in(strips, side: int) -> float:
     return bound
 
 
-def _stack(strips, steps: Steps, side: int, target):
+def _stack(strips: list[Rated], steps: Steps, side: int, target: Worth) -> Best | None:
     """Return the best stack of strips within `side` worth more than `target` as (worth, chain), or None."""
     size = len(strips)
-    best = None
+    best: Best | None = None
     nodes = 4
 
-    def deeper(at: int, room: int, worth, chain) -> None:
+    def deeper(at: int, room: int, worth: Any, chain: Chain) -> None:
         nonlocal target, best, nodes
         nodes += 1
         if worth > target:
@@ -215,11 +238,11 @@ def _stack(strips, steps: Steps, side: int, target):
     return best
 
 
-def _board(sections, steps: Steps, length: int, target):
+def _board(sections: list[Entry], steps: Steps, length: int, target: Worth) -> Best | None:
     """Return the best row of sections worth more than `target` as (worth, chain), or None."""
     ranked = sorted(sections, key=lambda section: -section[1] / section[0])
-    entries = [(0, 0, ())]
-    best = None
+    entries: list[Entry] = [(0, 0, ())]
+    best: Best | None = None
     for place, (used, worth, inside) in enumerate(ranked):
         if used > length:
             continue
@@ -236,7 +259,8 @@ def _board(sections, steps: Steps, length: int, target):
             merged = merged + fresh
         steps.done += len(merged)
         merged.sort()
-        entries, high = [], -1
+        entries = []
+        high: Worth = -1
         for entry in merged:
             value = -entry[1]
             if value > high:
@@ -250,7 +274,7 @@ def _board(sections, steps: Steps, length: int, target):
     return best
 
 
-def _counts(chain, kinds: int) -> list[int]:
+def _counts(chain: Chain, kinds: int) -> list[int]:
     counts = [0] * kinds
     while chain:
         (section, _), chain = chain
@@ -262,7 +286,7 @@ def _counts(chain, kinds: int) -> list[int]:
     return counts
 
 
-def laid_out(chain) -> list[list[list[tuple[int, int, int, int]]]]:
+def laid_out(chain: Chain) -> list[list[list[tuple[int, int, int, int]]]]:
     """Return the sections of a pattern, each a list of strips, each a list of pieces."""
     sections = []
     while chain:

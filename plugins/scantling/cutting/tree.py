@@ -32,7 +32,7 @@ class _Maker:
     kerf: int
     rules: Rules
 
-    def part(self, panel: Panel, pieces: Sequence[Numbered], before: bool | None) -> Panel:
+    def part(self, panel: Panel, pieces: Sequence[Numbered], before: bool | None) -> Panel:  # noqa: FBT001
         """Return the panel with the cuts that free its pieces.
 
         Args:
@@ -58,7 +58,7 @@ class _Maker:
             return self._other(panel, pieces, rip)
         return self._cut(panel, rip, reach - begin, first, others)
 
-    def _other(self, panel: Panel, pieces: Sequence[Numbered], rip: bool) -> Panel:
+    def _other(self, panel: Panel, pieces: Sequence[Numbered], rip: bool) -> Panel:  # noqa: FBT001
         groups = _groups(pieces, not rip, self.kerf)
         start, reach = _span(groups[0], not rip)
         begin = panel.x if rip else panel.y
@@ -68,7 +68,7 @@ class _Maker:
         return self._cut(panel, not rip, reach - begin, groups[0], others)
 
     def _cut(
-        self, panel: Panel, rip: bool, setting: int, first: Sequence[Numbered], others: Sequence[Numbered]
+        self, panel: Panel, rip: bool, setting: int, first: Sequence[Numbered], others: Sequence[Numbered]  # noqa: FBT001
     ) -> Panel:
         freed, rest = parted(panel, rip, setting, self.kerf)
         cut = Cut(0, rip, setting, self._warning(panel, rip, freed))
@@ -79,7 +79,7 @@ class _Maker:
             rest=None if rest is None else self.part(rest, others, rip),
         )
 
-    def _warning(self, panel: Panel, rip: bool, freed: Panel) -> str:
+    def _warning(self, panel: Panel, rip: bool, freed: Panel) -> str:  # noqa: FBT001
         if not rip:
             return ""
         if self.rules.least_rip_length is not None and panel.length < self.rules.least_rip_length:
@@ -88,7 +88,7 @@ class _Maker:
             return NARROW
         return ""
 
-    def _rips_first(self, panel: Panel, pieces: Sequence[Numbered], before: bool | None) -> bool:
+    def _rips_first(self, panel: Panel, pieces: Sequence[Numbered], before: bool | None) -> bool:  # noqa: ARG002, FBT001
         """Return whether the next cut is a rip."""
         across, along = len(_groups(pieces, True, self.kerf)), len(_groups(pieces, False, self.kerf))
         if across > 1 and along > 1:
@@ -118,7 +118,7 @@ class _Maker:
         return long >= max(1, self.rules.keep_length) and short >= max(1, self.rules.keep_width)
 
 
-def parted(panel: Panel, rip: bool, setting: int, kerf: int) -> tuple[Panel, Panel | None]:
+def parted(panel: Panel, rip: bool, setting: int, kerf: int) -> tuple[Panel, Panel | None]:  # noqa: FBT001
     """Return what a cut frees of a panel and what stays beyond the kerf, if anything does."""
     if rip:
         left = panel.width - setting - kerf
@@ -133,14 +133,14 @@ def _fills(piece: Piece, panel: Panel) -> bool:
     return (piece.x, piece.y, piece.length, piece.width) == (panel.x, panel.y, panel.length, panel.width)
 
 
-def _span(group: Sequence[Numbered], rip: bool) -> tuple[int, int]:
+def _span(group: Sequence[Numbered], rip: bool) -> tuple[int, int]:  # noqa: FBT001
     """Return where a group of pieces begins and ends, across the board or along it."""
     if rip:
         return min(p.y for _, p in group), max(p.y + p.width for _, p in group)
     return min(p.x for _, p in group), max(p.x + p.length for _, p in group)
 
 
-def _groups(pieces: Sequence[Numbered], rip: bool, kerf: int) -> list[list[Numbered]]:
+def _groups(pieces: Sequence[Numbered], rip: bool, kerf: int) -> list[list[Numbered]]:  # noqa: FBT001
     """Return the pieces in groups between which a blade can pass."""
     ordered = sorted(pieces, key=lambda one: (one[1].y, one[1].x) if rip else (one[1].x, one[1].y))
     groups: list[list[Numbered]] = []
@@ -163,7 +163,8 @@ def _kept(panel: Panel) -> list[Offcut]:
 
 def _numbered(root: Panel) -> Panel:
     """Return the tree with its cuts numbered: outer cuts first, equal settings together."""
-    ready, numbers = [(0, root)], {}
+    ready: list[tuple[int, Panel]] = [(0, root)]
+    numbers: dict[int, int] = {}
     while ready:
         ready.sort(key=lambda one: _turn(*one))
         depth, panel = ready.pop(0)

@@ -7,6 +7,7 @@ from dataclasses import replace
 from scantling.cutting.diving import lay
 from scantling.cutting.family import Family
 from scantling.cutting.holding import PanelPatterns
+from scantling.cutting.rebuild import OpenBoard
 from scantling.cutting.relaxation import Relaxation
 from scantling.cutting.steps import Chance, Steps
 
@@ -20,7 +21,7 @@ class Taker:
     def __init__(self, family: Family, steps: Steps, until: int) -> None:
         self.family, self.steps, self.until = family, steps, until
         self.chance = Chance()
-        self.boards: list[list] = []
+        self.boards: list[OpenBoard] = []
         self.areas = [kind.length * kind.width for kind in family.kinds]
 
     def take(self, parent: Relaxation) -> Family:
@@ -55,14 +56,19 @@ class Taker:
                 taken += 1
         if not taken:
             return None
-        kinds = tuple(replace(kind, count=count) for kind, count in zip(family.kinds, counts))
-        sorts = tuple(replace(sort, most=number) for sort, number in zip(family.sorts, most))
+        kinds = tuple(replace(kind, count=count) for kind, count in zip(family.kinds, counts, strict=False))
+        sorts = tuple(replace(sort, most=number) for sort, number in zip(family.sorts, most, strict=False))
         return replace(family, kinds=kinds, sorts=sorts)
 
     def _ranked(self, relaxation: Relaxation, counts: list[int]) -> list[tuple[float, int, tuple[int, ...]]]:
         def waste(base: tuple[float, int, tuple[int, ...]]) -> float:
             _, sort, pattern = base
-            used = sum([min(n, counts[k]) * self.areas[k] for n, k in zip(pattern, relaxation.patterns.rows)])
+            used = sum(
+                [
+                    min(n, counts[k]) * self.areas[k]
+                    for n, k in zip(pattern, relaxation.patterns.rows, strict=False)
+                ]
+            )
             stock = self.family.sorts[sort]
             return 1 - used / (stock.length * stock.width)
 
