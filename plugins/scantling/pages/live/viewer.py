@@ -13,12 +13,12 @@ from pathlib import Path
 
 from scantling.pages.live.runtime import Node, NoRuntime, Runtime, cache_folder, put, unpack
 
-THREE = "0.184.0"
+THREE = "0.185.1"
 SHA512 = (
-    "c2d4d18c6f76a4ce5e520fcab949c7b2a48094f336f7a6eb4ce70b80c46a11ec"
-    "a561387f09db6f294bc2cb20904f316e4ad89e5b1bd96fc9954ccbdd3f2529c6"
+    "e5aa231425cac278c1459bd49eddd615f11cbd426090de4b9628d114df7984cc"
+    "bc595906e08d1035c244f8eb96bee2746ce752b6b6df5e7d2991debf43288096"
 )
-"""Of the package as npm delivers it: three-0.184.0.tgz."""
+"""Of the package as npm delivers it: three-0.185.1.tgz."""
 MADE = ("build/three.core.min.js", "build/three.module.min.js")
 ADDED = (
     "examples/jsm/controls/OrbitControls.js",
