@@ -49,7 +49,7 @@ def test_a_typed_width_changes_the_whole_page(fresh, home, viewport):
     page = fresh(viewport)
     asked_before = len(home.asked)
     page.goto(home.url + BENCH)
-    page.wait_for_selector(".sc-live:visible")
+    page.wait_for_selector("[data-live=plan]:visible")
     before = {name: fragment(page, name) for name in ("facts", "materials", "cut-list", "steps")}
     picture = page.get_attribute('[data-fragment="picture"] img', "src")
     assert not any("pyodide" in path or "live.json" in path for path in home.asked[asked_before:])
@@ -74,6 +74,18 @@ def test_a_typed_width_changes_the_whole_page(fresh, home, viewport):
     assert page.locator(".sc-changed").count() == 0
 
 
+def test_what_each_inch_costs_follows_a_change(fresh, home):
+    """Some time after a change the chart of costs is made again at the reader's choice."""
+    page = fresh()
+    page.goto(home.url + BENCH)
+    page.wait_for_selector("[data-live=plan]:visible")
+    choose(page, "width", "52")
+    wait(page, "width 52 in")
+
+    page.wait_for_selector('[data-fragment="cost"] img[src^="data:image/svg"]', state="attached")
+    assert "moves in steps" in fragment(page, "cost")
+
+
 def test_a_link_shows_the_same_and_the_back_button_leads_back(fresh, home):
     """Who opens a shared address sees that size and option; reloading keeps them; back undoes a change."""
     page = fresh()
@@ -95,7 +107,7 @@ def test_the_keyboard_does_everything(fresh, home):
     """Slider, field, options, panel and buttons are reached by Tab and worked by keys."""
     page = fresh()
     page.goto(home.url + BENCH)
-    page.wait_for_selector(".sc-live:visible")
+    page.wait_for_selector("[data-live=plan]:visible")
     slider = page.locator('[data-slider="width"]')
     slider.focus()
     page.keyboard.press("ArrowRight")
@@ -178,7 +190,7 @@ def test_my_shop_is_used_remembered_and_forgotten(fresh, home):
     """Prices, kerf, units and owned boards change the plan, survive a reload, and go with one tap."""
     page = fresh()
     page.goto(home.url + BENCH)
-    page.wait_for_selector(".sc-live:visible")
+    page.wait_for_selector("[data-live=plan]:visible")
     usual = cost(page)
     page.locator(".sc-mine summary").click()
     page.locator('[data-mine-price="wood glue"]').fill("9.99")
@@ -222,10 +234,10 @@ def test_damaged_settings_are_left_out_with_a_word(fresh, home, kept):
     """Settings of another version, or damaged ones, break nothing."""
     page = fresh()
     page.goto(home.url + BENCH)
-    page.wait_for_selector(".sc-live:visible")
+    page.wait_for_selector("[data-live=plan]:visible")
     page.evaluate("kept => localStorage.setItem('scantling /shop/by-the-harbour/ my shop', kept)", kept)
     page.reload()
-    page.wait_for_selector(".sc-live:visible")
+    page.wait_for_selector("[data-live=plan]:visible")
     if '"version":1' in kept:
         wait(page, "Shown for the size as drawn")
     else:
@@ -250,7 +262,7 @@ def test_print_gives_the_resized_plan(fresh, home):
     wait(page, "width 40 in")
     page.emulate_media(media="print")
 
-    assert page.locator(".sc-live").is_hidden()
+    assert page.locator("[data-live=plan]").is_hidden()
     assert page.inner_text("h1").endswith("width 40 in")
     assert "40 in wide" in fragment(page, "print")
 
@@ -317,7 +329,7 @@ def test_without_script_the_offered_sizes_work(browser, home):
     page = context.new_page()
     page.goto(home.url + BENCH)
 
-    assert page.locator(".sc-live").is_hidden()
+    assert page.locator("[data-live=plan]").is_hidden()
     assert page.get_by_text("needs JavaScript").is_visible()
     page.locator(".sc-sizes a").first.click()
     assert "width-36in" in page.url
@@ -331,7 +343,7 @@ def test_opened_as_a_file_the_page_says_so(browser, site):
     page.goto((site / "plans" / "entry-bench" / "index.html").as_uri())
 
     assert page.get_by_text("opened as a file").is_visible()
-    assert page.locator(".sc-live").is_hidden()
+    assert page.locator("[data-live=plan]").is_hidden()
     page.locator(".sc-sizes a").first.click()
     page.wait_for_url("**/width-36in/index.html")
     assert "36 in wide" in fragment(page, "facts")
@@ -346,7 +358,7 @@ def test_where_the_engine_cannot_load_the_page_says_so(browser, home, broken):
     context = browser.new_context(service_workers="block")
     page = context.new_page()
     page.goto(home.url + BENCH)
-    page.wait_for_selector(".sc-live:visible")
+    page.wait_for_selector("[data-live=plan]:visible")
     context.route(f"**/{broken}", lambda route: route.fulfill(status=404, body=""))
     choose(page, "width", "40")
     page.wait_for_selector('[data-fault=""]:visible', timeout=READY)
@@ -367,7 +379,7 @@ def test_nothing_hangs_silently(browser, home):
     page = context.new_page()
     page.clock.install()
     page.goto(home.url + BENCH)
-    page.wait_for_selector(".sc-live:visible")
+    page.wait_for_selector("[data-live=plan]:visible")
     context.route("**/engine.zip", lambda _: None)
     choose(page, "width", "40")
     page.wait_for_selector("progress:visible", timeout=READY)
@@ -392,7 +404,7 @@ def test_an_offered_page_starts_from_its_size(fresh, home):
     """On the page of an offered size the controls stand there, and a change is told from there."""
     page = fresh()
     page.goto(home.url + BENCH + "width-36in/")
-    page.wait_for_selector(".sc-live:visible")
+    page.wait_for_selector("[data-live=plan]:visible")
     assert size(page, "width").input_value() == "36 in"
     choose(page, "depth", "14")
     wait(page, "width 36 in, depth 14 in")

@@ -17,8 +17,8 @@ def say(page) -> str:
 def wait(page, words: str) -> None:
     """Wait until the page says something that holds some words, and has put everything in its place."""
     done = """words => {
-      const root = document.querySelector("[data-live]");
-      return !root.hasAttribute("aria-busy") && root.querySelector("[data-live-say]").textContent.includes(words);
+      const said = document.querySelector("[data-live-say]");
+      return !said.closest("[data-live]").hasAttribute("aria-busy") && said.textContent.includes(words);
     }"""
     page.wait_for_function(done, arg=words, timeout=READY)
 
