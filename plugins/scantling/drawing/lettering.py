@@ -2,11 +2,17 @@
 
 from __future__ import annotations
 
+import re
+
 _NARROW = dict.fromkeys("iljtfrI.,:;'|!()[]/ ", 0.32)
 _WIDE = dict.fromkeys("mwMW@%", 0.9) | dict.fromkeys("ABCDEFGHKLNOPQRSTUVXYZ&", 0.7) | {"×": 0.62, "–": 0.55}
 _WIDTHS = _NARROW | _WIDE
 _USUAL = 0.58
 """Widths as parts of the size, a little above those of common sans-serif letters (seen, not exact)."""
+
+
+_KEPT = re.compile(r"(?<!\d) |(?<=\d) (?!\d+/\d|in\b|ft\b|mm\b)")
+"""Where a line may end: not inside a measure such as 15 1/2 in."""
 
 
 def text_width(words: str, size: float) -> float:
@@ -27,7 +33,7 @@ def shorten(words: str, size: float, room: float) -> str:
 def wrap(words: str, size: float, room: float) -> list[str]:
     """Return the words in lines that fit into `room`; a single word that does not is cut off."""
     lines: list[str] = []
-    for word in words.split():
+    for word in _KEPT.split(" ".join(words.split())):
         joined = f"{lines[-1]} {word}" if lines else word
         if lines and text_width(joined, size) <= room:
             lines[-1] = joined

@@ -29,6 +29,8 @@ from scantling.report import Report
 
 WIDTH = 440.0
 """How wide drawings are in their own units where nothing else is asked for."""
+FEW_PARTS = 7
+"""So many kinds of parts are still named under a narrow picture."""
 SQUARISH = 0.7
 """A board is narrowed from this width on, as a part of its length."""
 
@@ -86,7 +88,10 @@ class Drawings:
             as_drawing(name, elevation(self._model, name, width=width), f"From {_SEEN[name]}")
             for name in FACES
         ]
-        return (*faces, as_drawing("apart", exploded_view(self._model), "Taken apart"))
+        # the key of many parts would fill a narrow column
+        few = len(self._report.fitted.parts) <= FEW_PARTS
+        apart = exploded_view(self._model, width=width if few else WIDTH)
+        return (*faces, as_drawing("apart", apart, "Taken apart"))
 
     @cached_property
     def cuts(self) -> tuple[Drawing, ...]:

@@ -49,7 +49,7 @@ def _groups(report: Report, display: Display) -> Iterator[list[Node]]:
         strips.setdefault(piece.strip.of, []).append(piece)
     for name, found in strips.items():
         cut = [(piece.part, piece.part.blank.along, piece.part.blank.across) for piece in found]
-        yield [_head(f"the offcuts of {name}"), *_rows(cut, 1, display)]
+        yield [_head(f"Offcuts of {name}"), *_rows(cut, 1, display)]
 
 
 def board_words(boards: list[CutBoard]) -> str:

@@ -17,6 +17,9 @@ BLOCKS = {"p", "div", "ul", "ol", "li", "dl", "table", "tbody", "thead", "tr", "
 CHUNK = 24
 """Letters after which a longer word may be broken."""
 ZERO_WIDTH_SPACE = "\u200b"
+NO_BREAK_SPACE = "\u00a0"
+_MEASURE = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|cm|lb|kg)\b)")
+"""The spaces inside a measure: 15 1/2 in."""
 _LONG = re.compile(rf"\S{{{CHUNK + 1},}}")
 PRINTED = ("src", "alt", "colspan", "href", "width", "height", "scope", "data-part")
 """Attributes that the typesetter looks at."""
@@ -66,10 +69,10 @@ def _is_block(node: Node) -> bool:
 
 
 def breakable(words: str) -> str:
-    """Return words with places at which one that is too long for any line may be broken."""
+    """Return words with places to break one that is too long for any line, and measures kept on one line."""
     return _LONG.sub(
         lambda found: ZERO_WIDTH_SPACE.join(
             found[0][at : at + CHUNK] for at in range(0, len(found[0]), CHUNK)
         ),
-        words,
+        _MEASURE.sub(NO_BREAK_SPACE, words),
     )
