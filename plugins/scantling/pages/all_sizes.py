@@ -14,6 +14,7 @@ from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
 from scantling.pages.drawings import Drawing, Drawings, card_drawing
 from scantling.pages.drawings_bundle import DRAWINGS_FILE, drawings_bundle
+from scantling.pages.finding import Finding, finding_of
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.linked_plan import Ladder, ladders_of
 from scantling.pages.live.site import live_block, live_plan, live_turn
@@ -39,6 +40,8 @@ class PlanPages:
     """The plan's title on one line."""
     ladders: tuple[Ladder, ...] = ()
     """What it costs at the sizes that it offers; kept where the sizes themselves are not."""
+    finding: Finding | None = None
+    """What it is found by; None where there is no card."""
 
 
 def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = None) -> PlanPages:
@@ -88,6 +91,7 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
         sizes,
         " ".join(source.fitter.plan.title.split()),
         ladders=ladders_of(sizes),
+        finding=finding_of(source.slug, sizes),
     )
 
 

@@ -35,6 +35,6 @@ def card_of(card: Card) -> str:
     line = tag("p", " ".join(tag("span", fact) for fact in facts if fact), class_="sc-line")
     summary = tag("p", line_of(report.fitted.summary, look.words, look.display))
     tags = " ".join(tag("span", escape(word)) for word in plan.tags)
-    head = tag("div", picture(report, card.drawing, look), class_="sc-picture")
+    head = tag("div", picture(report, card.drawing, look, lazy=True), class_="sc-picture")
     words = title + summary + line + (tag("p", tags, class_="sc-tags") if tags else "")
     return head + tag("div", words, class_="sc-card__words")

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
 from scantling.pages.all_sizes import PlanPages, plan_pages
 from scantling.pages.calculator_pages import calculator_pages
-from scantling.pages.catalog_page import catalog_page
+from scantling.pages.catalog_page import Carded, catalog_page
 from scantling.pages.check_page import check_page
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
@@ -64,6 +64,13 @@ def _linked(plans: Iterable[PlanMade]) -> list[LinkedPlan]:
     ]
 
 
+def _carded(plans: Iterable[PlanMade]) -> Iterator[Carded]:
+    for plan in plans:
+        made = plan.pages
+        if made is not None and made.card is not None and made.finding is not None:
+            yield Carded(made.card, made.finding)
+
+
 def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) -> Finished:
     """Return every page of a catalog, from what was made of its plans.
 
@@ -71,7 +78,8 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
         plans: in the order in which the catalog shows them.
     """
     plans = tuple(plans)
-    cards = [plan.pages.card for plan in plans if plan.pages is not None and plan.pages.card is not None]
+    cards = list(_carded(plans))
+    currency = shop.shop.currency if shop.shop is not None else "$"
     parts = [
         *(plan.pages.finished for plan in plans if plan.pages is not None),
         *(plan.beside for plan in plans),
@@ -84,7 +92,10 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
     told += (one for plan in plans for one in plan.diagnostics)
     told += (one for part in parts for one in part.diagnostics)
     return Finished(
-        pages=(catalog_page(cards, choices), *(page for part in parts for page in part.pages)),
+        pages=(
+            catalog_page(cards, choices, currency=currency),
+            *(page for part in parts for page in part.pages),
+        ),
         files=tuple(file for part in parts for file in part.files),
         diagnostics=sort_diagnostics(told),
     )

@@ -1,20 +1,35 @@
-"""The catalog: a card for each plan."""
+"""The catalog: a card for each plan, and what narrows them down."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
+from scantling.pages.catalog_filters import card_facts, filters
 from scantling.pages.choices import Choices
+from scantling.pages.finding import Finding
 from scantling.pages.finished import Page
 from scantling.pages.front_matter import in_front_matter
 from scantling.pages.html import tag
 from scantling.pages.markdown_words import escape_markdown
 
+AT_ONCE = 4
+"""Cards whose pictures are fetched at once; the others' when they come into sight."""
 
-def catalog_page(cards: Sequence[str], choices: Choices) -> Page:
+
+@dataclass(frozen=True, slots=True)
+class Carded:
+    """A plan's card, and what it is found by."""
+
+    card: str
+    finding: Finding
+
+
+def catalog_page(cards: Sequence[Carded], choices: Choices, *, currency: str = "$") -> Page:
     """Return the page with a card for each plan, as HTML."""
-    inner = "".join(tag("li", card, class_="sc-card") for card in cards)
-    block = tag("section", tag("ul", inner, class_="sc-cards"), data_search_exclude="true")
+    inner = "".join(_card(one, is_first=place < AT_ONCE) for place, one in enumerate(cards))
+    form = filters([one.finding for one in cards], choices.display, currency)
+    block = tag("section", form + tag("ul", inner, class_="sc-cards"), data_search_exclude="true")
     meta = {
         "title": in_front_matter(choices.title),
         "description": in_front_matter(choices.intro),
@@ -23,3 +38,8 @@ def catalog_page(cards: Sequence[str], choices: Choices) -> Page:
     }
     words = f"# {escape_markdown(choices.title)}\n\n{escape_markdown(choices.intro)}\n\n{block}\n"
     return Page(f"{choices.folder}/index.md", words, meta, in_nav=True)
+
+
+def _card(one: Carded, *, is_first: bool) -> str:
+    card = one.card.replace(' loading="lazy"', "", 1) if is_first else one.card
+    return tag("li", card, class_="sc-card", **card_facts(one.finding))

@@ -9,13 +9,23 @@ from scantling.pages.look import Look
 from scantling.report import Report
 
 
-def picture(report: Report, drawing: Drawing | None, look: Look) -> str:
-    """Return the head picture, or nothing where there is none."""
+def picture(report: Report, drawing: Drawing | None, look: Look, *, lazy: bool = False) -> str:
+    """Return the head picture, or nothing where there is none.
+
+    Args:
+        lazy: whether it waits until it comes into sight, as on a card.
+    """
     photo = report.fitted.plan.photo
     if photo is not None:
         return tag(
             "figure",
-            tag("img", src=look.photo(photo.file), alt=photo.alt, decoding="async"),
+            tag(
+                "img",
+                src=look.photo(photo.file),
+                alt=photo.alt,
+                loading="lazy" if lazy else None,
+                decoding="async",
+            ),
             class_="sc-photo",
         )
-    return figure(drawing, look, lazy=False) if drawing is not None else ""
+    return figure(drawing, look, lazy=lazy) if drawing is not None else ""

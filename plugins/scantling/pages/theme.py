@@ -11,7 +11,7 @@ THEME = Path(__file__).parent / "notebook"
 STYLES = ("assets/scantling/notebook.css",)
 """Style sheets, from the root of the site."""
 
-SCRIPTS = ("assets/scantling/notebook.js",)
+SCRIPTS = ("assets/scantling/notebook.js", "assets/scantling/finding.js")
 """Scripts, from the root of the site."""
 
 PALETTE: tuple[dict[str, Any], ...] = (

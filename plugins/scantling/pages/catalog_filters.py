@@ -1,0 +1,161 @@
+"""The form that narrows the catalog down: choices with their counts, made here; a script only compares."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from fractions import Fraction
+
+from scantling.measure import Display, Length, Money, write_money
+from scantling.pages.finding import THOUSAND, Finding, time_order
+from scantling.pages.html import escape, tag
+
+FEWEST = 2
+"""Plans from which on there is something to narrow down."""
+_BUDGETS = (10, 25, 50, 75, 100, 150, 200, 250, 300, 400, 500, 750, 1000, 1500, 2000, 3000)
+_INCHES = (8, 12, 16, 18, 20, 24, 30, 36, 42, 48, 60, 72, 84, 96)
+_MILLIMETRES = (200, 300, 400, 450, 500, 600, 750, 900, 1050, 1200, 1500, 1800, 2100, 2400)
+_ORDERS = (
+    ("", "as listed"),
+    ("title", "name"),
+    ("cost", "cost, least first"),
+    ("width", "width, narrowest first"),
+    ("new", "newest revision"),
+)
+
+
+def filters(findings: Sequence[Finding], display: Display, currency: str) -> str:
+    """Return the form, hidden until a script wakes it; nothing where there is nothing to narrow down."""
+    if len(findings) < FEWEST:
+        return ""
+    form = "".join((*_groups(findings), *_limits(findings, display, currency), _select("order", _ORDERS)))
+    clear = tag("button", "Show every plan", type="button", data_clear=True)
+    say = tag("p", _plans(len(findings)), role="status", aria_live="polite", data_say=True)
+    return tag(
+        "form",
+        tag("div", form, class_="sc-find__row") + tag("div", say + clear, class_="sc-find__row"),
+        class_="sc-find",
+        hidden=True,
+        aria_label="Narrow the plans down",
+        data_find=True,
+    )
+
+
+def card_facts(found: Finding) -> dict[str, object]:
+    """Return the attributes of a card by which the script compares it."""
+    several = {
+        "room": [found.room],
+        "skill": [found.skill],
+        "time": [found.time],
+        "material": found.materials,
+        "tag": found.tags,
+    }
+    facts: dict[str, object] = {
+        f"data_{name}": _json([word for word in words if word]) for name, words in several.items()
+    }
+    return facts | {
+        "data_tools": _json(found.tools),
+        "data_title": found.title,
+        "data_cost": found.cents,
+        "data_width": found.width,
+        "data_least_width": found.least_width,
+        "data_sheets": found.sheets,
+        "data_new": found.revised,
+    }
+
+
+def _json(words: object) -> str:
+    return json.dumps(words, ensure_ascii=False, separators=(",", ":"))
+
+
+def _plans(count: int) -> str:
+    return "1 plan" if count == 1 else f"{count} plans"
+
+
+def _groups(findings: Sequence[Finding]) -> Iterator[str]:
+    yield _group("room", "Room", _counted((found.room,) for found in findings))
+    yield _group("skill", "Skill", _counted((found.skill,) for found in findings))
+    yield _group("time", "Build time", _counted(((found.time,) for found in findings), time_order))
+    yield _group("material", "Made of", _counted(found.materials for found in findings))
+    tools = _counted(dict.fromkeys(name for tool in found.tools for name in tool) for found in findings)
+    yield _group("have", "Tools that I have", tools, ticked=True)
+    yield _group("tag", "Tags", _counted(found.tags for found in findings))
+
+
+def _counted(words: Iterable[Iterable[str]], order: Callable[[str], object] = str.casefold) -> dict[str, int]:
+    """Return each word with the number of plans that have it, in order."""
+    counts: dict[str, int] = {}
+    for one in words:
+        for word in one:
+            if word:
+                counts[word] = counts.get(word, 0) + 1
+    return {word: counts[word] for word in sorted(counts, key=lambda word: (order(word), word))}
+
+
+def _group(name: str, title: str, counts: dict[str, int], *, ticked: bool = False) -> str:
+    """Return the choices of one kind, behind their title; nothing where there is no choice."""
+    if not counts:
+        return ""
+    inner = "".join(_choice(name, word, count, ticked=ticked) for word, count in counts.items())
+    if ticked:
+        inner += tag("button", "All", type="button", data_all=name)
+        inner += tag("button", "None", type="button", data_none=name)
+    legend = tag("legend", escape(title))
+    head = tag("summary", escape(title) + " " + tag("b", "", data_chosen=name))
+    return tag("details", head + tag("fieldset", legend + inner), class_="sc-find__group")
+
+
+def _choice(name: str, word: str, count: int, *, ticked: bool) -> str:
+    box = tag("input", type="checkbox", name=name, value=word, checked=ticked, autocomplete="off")
+    return tag("label", box + tag("span", escape(word)) + " " + tag("small", str(count)))
+
+
+def _limits(findings: Sequence[Finding], display: Display, currency: str) -> Iterator[str]:
+    costs = [found.cents for found in findings]
+    budgets = [(str(step), _round(step, currency), step * 100) for step in _BUDGETS]
+    yield _limit("budget", "Budget", "cost", _telling(budgets, costs))
+    widths = [found.least_width for found in findings if found.least_width is not None]
+    yield _limit("width", "Space this wide", "least-width", _telling(_widths(display), widths))
+    sheets = [found.sheets for found in findings]
+    several = (("0", "none", 0), ("1", "1 at most", 1), ("2", "2 at most", 2), ("3", "3 at most", 3))
+    yield _limit("sheets", "Sheets to buy", "sheets", _telling(several, sheets))
+
+
+def _round(sum_: int, currency: str) -> str:
+    return write_money(Money(sum_ * 100), currency).removesuffix(".00")
+
+
+Limit = tuple[str, str, int]
+"""What the address says, what the reader reads, and the number that is compared."""
+
+
+def _widths(display: Display) -> list[Limit]:
+    if display.system == "mm":
+        lengths = [(f"{step}mm", Length.of_mm(step)) for step in _MILLIMETRES]
+    else:
+        lengths = [(f"{step}in", Length.of_inches(step)) for step in _INCHES]
+    return [(key, display.length(long), int(Fraction(long.inches) * THOUSAND)) for key, long in lengths]
+
+
+def _telling(limits: Sequence[Limit], numbers: Sequence[int]) -> list[tuple[Limit, int]]:
+    """Return the limits that let some plans through and not all, each with how many."""
+    counts = [(limit, sum(number <= limit[2] for number in numbers)) for limit in limits]
+    return [(limit, count) for limit, count in counts if 0 < count < len(numbers)]
+
+
+def _limit(name: str, title: str, fact: str, limits: Sequence[tuple[Limit, int]]) -> str:
+    if not limits:
+        return ""
+    options = tag("option", "any", value="")
+    options += "".join(
+        tag("option", escape(f"{words} ({count})"), value=key, data_words=words, data_most=most)
+        for (key, words, most), count in limits
+    )
+    select = tag("select", options, name=name, data_limit=fact, autocomplete="off")
+    return tag("label", tag("span", escape(title)) + select, class_="sc-find__limit")
+
+
+def _select(name: str, choices: Sequence[tuple[str, str]]) -> str:
+    options = "".join(tag("option", escape(words), value=key) for key, words in choices)
+    select = tag("select", options, name=name, autocomplete="off")
+    return tag("label", tag("span", "Order by") + select, class_="sc-find__limit")

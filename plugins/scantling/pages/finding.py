@@ -1,0 +1,104 @@
+"""What a plan is found by in the catalog: taken from the engine, so that a page's script only compares."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from scantling.measure import Length
+from scantling.pages.facts import all_tools
+from scantling.pages.plan_page import AtSize
+from scantling.report import SHELVES
+
+THOUSAND = 1000
+"""Widths stand in the page as thousandths of an inch, rounded up: what fits by them fits."""
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """What a plan is found by in the catalog."""
+
+    slug: str
+    title: str
+    room: str
+    skill: str
+    time: str
+    """The build time up to its first comma: "a weekend"."""
+    tags: tuple[str, ...]
+    tools: tuple[tuple[str, ...], ...]
+    """Each tool that it takes, as the tools of which any one will do."""
+    materials: tuple[str, ...]
+    """Shelves of the shop from which its stock comes."""
+    cents: int
+    """What it costs at its usual size."""
+    width: int | None
+    """Of the whole piece at its usual size, in thousandths of an inch; None where it is not known."""
+    least_width: int | None
+    """The narrowest that it can be made."""
+    sheets: int
+    revised: str
+
+
+def finding_of(slug: str, sizes: Sequence[AtSize]) -> Finding:
+    """Return what a plan is found by.
+
+    Args:
+        sizes: the plan at each offered size, the usual one first.
+    """
+    report = sizes[0].report
+    plan = report.fitted.plan
+    shelves = {line.shelf for line in report.materials.stocks}
+    return Finding(
+        slug=slug,
+        title=" ".join(plan.title.split()),
+        room=_line(plan.room),
+        skill=_line(plan.skill),
+        time=_line(plan.build_time.partition(",")[0]),
+        tags=tuple(dict.fromkeys(_line(word) for word in plan.tags)),
+        tools=tuple(either(tool) for tool in all_tools(report)),
+        materials=tuple(title for shelf, title in SHELVES.items() if shelf in shelves),
+        cents=report.totals.cost.cents,
+        width=_thousandths(report.fitted.overall().get("width")),
+        least_width=_thousandths(_least_width(sizes)),
+        sheets=report.totals.sheets,
+        revised=plan.revised,
+    )
+
+
+def _line(words: str) -> str:
+    return " ".join(words.split())
+
+
+def either(tool: str) -> tuple[str, ...]:
+    """Return the tools of which any one will do: "brad nailer or hammer" names two."""
+    names = (_line(name) for name in re.split(r"\s+or\s+", tool))
+    return tuple(dict.fromkeys(name for name in names if name))
+
+
+def _least_width(sizes: Sequence[AtSize]) -> Length | None:
+    """Return the least width that the plan allows, or the least of those that it offers ready."""
+    plan = sizes[0].report.fitted.plan
+    size = plan.sizes.get(plan.overall.get("width", "width"))
+    ready = [width for at in sizes if (width := at.report.fitted.overall().get("width")) is not None]
+    if size is not None and isinstance(size.least, Length):
+        ready.append(size.least)
+    return min(ready, default=None)
+
+
+def _thousandths(length: Length | None) -> int | None:
+    return None if length is None else -int(-length.inches * THOUSAND // 1)
+
+
+_NUMBERS: Mapping[str, int] = {
+    "half": 0, "a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6,
+}  # fmt: skip
+_UNITS = ("minute", "hour", "evening", "morning", "afternoon", "day", "weekend", "week", "month")
+
+
+def time_order(words: str) -> tuple[int, int, str]:
+    """Return a key that puts build times in order as far as their words tell, the untold last."""
+    found = [word.rstrip("s") for word in words.casefold().split()]
+    units = [_UNITS.index(word) for word in found if word in _UNITS]
+    count = [_NUMBERS[word] for word in found if word in _NUMBERS]
+    return (units[0] if units else len(_UNITS), count[0] if count else len(_NUMBERS), words)
