@@ -4,6 +4,7 @@ import * as faults from "./faults.js";
 import * as mine from "./mine.js";
 import { keep, recall } from "./store.js";
 
+const QUIET = 900; // ms without a change before the chart of costs is made again
 const STILL = "The sizes offered above still work.";
 
 export const start = (root) => {
@@ -23,6 +24,7 @@ export const start = (root) => {
   let shown = null; // the last good answer
   let busy = false;
   let next = null;
+  let waiting = 0; // the timer of the chart of costs
 
   const controls = () => root.querySelectorAll("[data-name]");
   const general = (message, help = "") => faults.show(root, [{ control: "", message, help }]);
@@ -32,6 +34,7 @@ export const start = (root) => {
   // one question at a time; of those that come meanwhile only the last is asked
   const update = async (touched, how = {}) => {
     next = { touched, how };
+    clearTimeout(waiting);
     if (busy) return;
     busy = true;
     root.setAttribute("aria-busy", "true");
@@ -46,6 +49,7 @@ export const start = (root) => {
         document.dispatchEvent(new CustomEvent("scantling-sized"));
         const pictures = await ask({ ...asked, part: "pictures" }, site);
         if (pictures.ok) replace(pictures.fragments);
+        waiting = setTimeout(chart, QUIET, asked);
       } catch (error) {
         faults.clear(root);
         general(`Other sizes cannot be worked out here: ${error.message}.`, STILL);
@@ -54,6 +58,13 @@ export const start = (root) => {
     }
     busy = false;
     root.removeAttribute("aria-busy");
+  };
+
+  // what each inch costs takes longest, so it is asked for when nothing has changed for a while
+  const chart = async (asked) => {
+    if (!document.querySelector('[data-fragment="cost"]')) return;
+    const cost = await ask({ ...asked, part: "cost" }, site).catch(() => ({ ok: false }));
+    if (cost.ok && !busy) replace(cost.fragments);
   };
 
   const take = (answer, { address = "push" }) => {
@@ -224,6 +235,7 @@ export const start = (root) => {
   });
   const leave = () => {
     stop();
+    clearTimeout(waiting);
     document.removeEventListener("click", onClick);
     document.removeEventListener("scantling-model", onModel);
     removeEventListener("popstate", onBack);
