@@ -22,7 +22,7 @@ FEW = 4
 
 
 ENOUGH = 4
-"""With so much effort a list that is still undecided is left so, once nearly half of the work allowed is done."""
+"""With so much effort a list that is still undecided is left so, once two fifths of the work allowed is done."""
 
 
 class Verdict(Enum):
@@ -128,7 +128,7 @@ class Search:
         while (
             self.undecided
             and self.steps.left > 0
-            and (effort < ENOUGH or self.steps.done < self.steps.most * 9 // 20)
+            and (effort < ENOUGH or self.steps.done < self.steps.most * 2 // 5)
         ):
             waiting = [a for a in self.undecided if self.cost(a) < self.top]
             waiting.sort(key=lambda a: -self._ease(a))
