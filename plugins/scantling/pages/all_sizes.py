@@ -22,6 +22,7 @@ from scantling.pages.look import Look
 from scantling.pages.markdown_words import render_words
 from scantling.pages.model_file import MODEL_FILE, model_file
 from scantling.pages.plan_page import AtSize, plan_page
+from scantling.pages.structured import how_to
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
 from scantling.report import Report, cost_by_size, main_size, plan_data, report_on
 from scantling.source import Diagnostic, SourcePlan, from_fault
@@ -75,6 +76,7 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
             turn=live_turn(here.report, choices),
             papers=choices.papers,
             cost=cost,
+            structured=_structured(source.slug, here, look, drawings, choices),
         )
         pages.append(page)
         files += _beside(page.path.rpartition("/")[0], here.report, drawings, look)
@@ -109,6 +111,16 @@ def _sizes(
                     told.add((fault.code, fault.place))
                     moved = replace(fault, message=fault.message + where)
                     faults.append(from_fault(moved, source.document, source.spans))
+
+
+def _structured(slug: str, here: AtSize, look: Look, drawings: Drawings, choices: Choices) -> str:
+    """Return what search engines read; of the usual size alone, as whose copies the others count."""
+    if here.offered.slug:
+        return ""
+    photo = here.report.fitted.plan.photo
+    head = drawings.head.file if drawings.head is not None else ""
+    image = look.photo(photo.file) if photo is not None else head
+    return how_to(slug, here.report, look, choices, image=image)
 
 
 def _cost(fitter: Fitter, here: AtSize, look: Look, memory: Memory | None) -> tuple[Drawing | None, str]:

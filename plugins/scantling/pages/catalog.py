@@ -14,6 +14,7 @@ from scantling.pages.finished import Finished
 from scantling.pages.linked_plan import LinkedPlan
 from scantling.pages.live.site import live_site
 from scantling.pages.photo_files import photos
+from scantling.pages.related import related, with_related
 from scantling.source import Catalog, Diagnostic, SourceShop, sort_diagnostics
 
 PageMaker = Callable[[SourceShop, Choices], Finished]
@@ -80,8 +81,13 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
     plans = tuple(plans)
     cards = list(_carded(plans))
     currency = shop.shop.currency if shop.shop is not None else "$"
+    like = related([one.finding for one in cards])
     parts = [
-        *(plan.pages.finished for plan in plans if plan.pages is not None),
+        *(
+            with_related(plan.pages.finished, like.get(plan.slug, ()), currency)
+            for plan in plans
+            if plan.pages is not None
+        ),
         *(plan.beside for plan in plans),
         *(make(shop, choices) for make in PAGE_MAKERS),
         calculator_pages(shop.shop, _linked(plans), choices),

@@ -12,6 +12,7 @@ from scantling.pages.finished import Page
 from scantling.pages.front_matter import in_front_matter
 from scantling.pages.html import tag
 from scantling.pages.markdown_words import escape_markdown
+from scantling.pages.structured import item_list
 
 AT_ONCE = 4
 """Cards whose pictures are fetched at once; the others' when they come into sight."""
@@ -35,6 +36,7 @@ def catalog_page(cards: Sequence[Carded], choices: Choices, *, currency: str = "
         "description": in_front_matter(choices.intro),
         "template": "scantling-catalog.html",
         "hide": ["toc", "navigation"],
+        "structured": item_list([one.finding for one in cards], choices),
     }
     words = f"# {escape_markdown(choices.title)}\n\n{escape_markdown(choices.intro)}\n\n{block}\n"
     return Page(f"{choices.folder}/index.md", words, meta, in_nav=True)

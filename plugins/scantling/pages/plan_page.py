@@ -44,6 +44,7 @@ def plan_page(
     turn: str = "",
     papers: bool = False,
     cost: str = "",
+    structured: str = "",
 ) -> Page:
     """Return the page of a plan at one size.
 
@@ -56,6 +57,7 @@ def plan_page(
         turn: what turns the piece around in the place of its picture.
         papers: whether printable plans lie beside the page.
         cost: what each inch costs.
+        structured: what search engines read of it, as JSON for a script.
     """
     plan = here.report.fitted.plan
     is_usual = not here.offered.slug
@@ -75,6 +77,8 @@ def plan_page(
         "template": "scantling-plan.html",
         "hide": ["navigation"],
     }
+    if structured:
+        meta["structured"] = structured
     if is_usual:
         meta["tags"] = [in_front_matter(tag) for tag in plan.tags]
     else:

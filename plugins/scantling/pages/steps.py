@@ -20,8 +20,13 @@ def steps(report: Report, look: Look, drawings: Drawings) -> str:
     return tag("ol", inner, class_="sc-steps") if inner else ""
 
 
+def step_anchor(step: FittedStep) -> str:
+    """Return by what a link finds a step on its page."""
+    return f"step-{step.number}"
+
+
 def _step(step: FittedStep, fitted: FittedPlan, look: Look, drawing: Drawing | None) -> str:
-    title = tag("h3", line_of(step.title, look.words, look.display), id=f"step-{step.number}")
+    title = tag("h3", line_of(step.title, look.words, look.display), id=step_anchor(step))
     takes = _takes(step, fitted)
     text = tag("div", prose_of(step.text, look.words, look.display), class_="sc-text")
     return tag(
