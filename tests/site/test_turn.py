@@ -169,11 +169,14 @@ def test_it_follows_another_size(fresh, home):
     model = trimesh.load(io.BytesIO(Path(waiting.value.path()).read_bytes()), file_type="glb")
     assert model.extents[0] == pytest.approx(40 * 0.0254, abs=1e-6)
 
-    page.locator("[data-live-reset]").click()
-    wait(page, "as drawn")
     page.locator("canvas").focus()
-    page.wait_for_timeout(500)
-    assert kinds(page, len(listed(at_width("48 in")))) == listed(at_width("48 in"))
+    for key in ("Escape", "Enter", "Enter"):
+        page.keyboard.press(key)
+    assert told(page) != before
+    page.locator("[data-live-reset]").click()
+    page.wait_for_function(
+        "before => document.querySelector('[data-turn-part]').innerText.trim() === before", arg=before
+    )
 
 
 def test_opened_at_a_size_of_ones_own_it_is_that_size(fresh, home):

@@ -4,6 +4,8 @@ import { base } from "./store.js";
 
 const NO_DRAWING = "This browser does not draw in three dimensions here. The picture is still here.";
 
+const TAKEN = "The browser took the drawing away. The picture is still here.";
+
 const draws = () => {
   const context = document.createElement("canvas").getContext("webgl2");
   context?.getExtension("WEBGL_lose_context")?.loseContext();
@@ -20,6 +22,7 @@ export const start = (root) => {
   const canvas = stage.querySelector("canvas");
   let view = null;
   let asked = 0;
+  let isStale = false; // whether the size changed while the piece was being fetched
 
   // the piece at the size that the page shows: the file beside it, or what the engine makes for the reader
   const model = async () => {
@@ -41,6 +44,7 @@ export const start = (root) => {
     if (!draws()) return fail(NO_DRAWING);
     const mine = ++asked;
     opener.disabled = true;
+    isStale = false;
     say.textContent = "Fetching what turns it around…";
     try {
       const [viewer, bytes] = await Promise.all([import("./viewer.js"), model()]);
@@ -48,10 +52,11 @@ export const start = (root) => {
       root.parentElement.classList.add("sc-turning");
       stage.hidden = false;
       view ??= await viewer.open(folder, canvas, tell);
-      if (mine !== asked) return;
-      await view.show(bytes);
+      if (mine === asked) await view.show(bytes);
+      if (stage.hidden) return;
       say.textContent = "";
       canvas.focus({ preventScroll: true });
+      if (isStale) follow();
     } catch (error) {
       fail(`It cannot be turned around here: ${error.message}. The picture is still here.`);
     }
@@ -67,6 +72,7 @@ export const start = (root) => {
     asked += 1;
     const hadFocus = stage.contains(document.activeElement);
     stage.hidden = true;
+    say.textContent = "";
     root.parentElement.classList.remove("sc-turning");
     opener.disabled = false;
     if (hadFocus) opener.focus();
@@ -75,7 +81,10 @@ export const start = (root) => {
   // another size was chosen
   const follow = async () => {
     if (!root.isConnected) return document.removeEventListener("scantling-sized", follow);
-    if (stage.hidden || !view) return;
+    if (stage.hidden || !view) {
+      isStale = true;
+      return;
+    }
     const mine = ++asked;
     try {
       const bytes = await model();
@@ -116,8 +125,7 @@ export const start = (root) => {
     if (document.activeElement !== canvas) event.stopImmediatePropagation();
   }, { capture: true, passive: true });
   canvas.addEventListener("webglcontextlost", () => {
-    view = null;
-    if (!stage.hidden) fail(NO_DRAWING);
+    if (!stage.hidden) fail(TAKEN);
   });
   document.addEventListener("scantling-sized", follow);
   root.hidden = false;
