@@ -240,19 +240,6 @@ def test_a_missing_picture_is_a_fault(tmp_path):
     ]
 
 
-def test_a_picture_is_copied_beside_the_page(tmp_path):
-    """The author's photo stands on the plan's page, the offered sizes' pages and the card."""
-    photo = BENCH.replace("room: entry\n", "room: entry\nphoto: {file: my stool.jpg, alt: A stool}\n")
-    home = write_catalog(tmp_path, stool=photo)
-    (home / "stool" / "my stool.jpg").write_bytes(b"a photo")
-    finished = make_pages(read_catalog(home), Choices())
-
-    assert file_of(finished, "plans/stool/my stool.jpg") == b"a photo"
-    assert 'src="my%20stool.jpg" alt="A stool"' in page_of(finished, "plans/stool/index.md").markdown
-    assert 'src="../my%20stool.jpg"' in page_of(finished, "plans/stool/width-30in/index.md").markdown
-    assert 'src="stool/my%20stool.jpg"' in page_of(finished, "plans/index.md").markdown
-
-
 def test_a_plan_that_fails_at_an_offered_size_is_told_of(tmp_path):
     """What cannot be cut at an offered size is a fault with a place, and no page is made of that plan."""
     long = BENCH.replace("to: 40 in, offer: [30 in]", "to: 140 in, offer: [130 in]")

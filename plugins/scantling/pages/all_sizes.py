@@ -21,6 +21,7 @@ from scantling.pages.live.site import live_block, live_plan, live_turn
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import render_words
 from scantling.pages.model_file import MODEL_FILE, model_file
+from scantling.pages.photo_files import photo_sizes
 from scantling.pages.plan_page import AtSize, plan_page
 from scantling.pages.structured import how_to
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
@@ -56,7 +57,7 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
     sizes = tuple(_sizes(source, source.fitter, faults, memory))
     if faults:
         return PlanPages(Finished((), (), tuple(faults)), None)
-    look = Look(choices.display, render_words(source.fitter.plan))
+    look = Look(choices.display, render_words(source.fitter.plan), photos=photo_sizes(source))
     folder = f"{choices.folder}/{source.slug}"
     pages: list[Page] = []
     files: list[SideFile] = []

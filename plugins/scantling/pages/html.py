@@ -30,7 +30,7 @@ def tag(name: str, content: str = "", /, **attributes: object) -> str:
     return f"<{name}{written}>" if name in _VOID else f"<{name}{written}>{content}</{name}>"
 
 
-_VOID = ("br", "hr", "img", "input", "link", "meta")
+_VOID = ("br", "hr", "img", "input", "link", "meta", "source")
 
 
 def _attribute(name: str, value: object) -> str:

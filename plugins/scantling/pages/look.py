@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from scantling.measure import Display
 from scantling.pages.drawings import Drawing
 from scantling.pages.words import Words
+
+if TYPE_CHECKING:
+    from scantling.pages.photo import PhotoSize
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +27,8 @@ class Look:
     """The way from the page to the drawings at this size."""
     inline: Callable[[Drawing], str] | None = None
     """Makes an address of the drawing itself, in the browser, where it has no file."""
+    photos: Mapping[str, PhotoSize] = field(default_factory=dict)
+    """The widths in which the author's photos lie beside the plan, by file; none for the files alone."""
 
     def drawing(self, drawing: Drawing) -> str:
         """Return where a drawing is."""

@@ -6,6 +6,7 @@ from scantling.pages.diagrams import figure
 from scantling.pages.drawings import Drawing
 from scantling.pages.html import tag
 from scantling.pages.look import Look
+from scantling.pages.photo import CARD, HEAD, photo
 from scantling.report import Report
 
 
@@ -15,17 +16,8 @@ def picture(report: Report, drawing: Drawing | None, look: Look, *, lazy: bool =
     Args:
         lazy: whether it waits until it comes into sight, as on a card.
     """
-    photo = report.fitted.plan.photo
-    if photo is not None:
-        return tag(
-            "figure",
-            tag(
-                "img",
-                src=look.photo(photo.file),
-                alt=photo.alt,
-                loading="lazy" if lazy else None,
-                decoding="async",
-            ),
-            class_="sc-photo",
-        )
+    shown = report.fitted.plan.photo
+    if shown is not None:
+        image = photo(look, shown.file, shown.alt, sizes=CARD if lazy else HEAD, lazy=lazy)
+        return tag("figure", image, class_="sc-photo")
     return figure(drawing, look, lazy=lazy) if drawing is not None else ""

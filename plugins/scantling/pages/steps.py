@@ -8,6 +8,7 @@ from scantling.pages.diagrams import figure
 from scantling.pages.drawings import Drawing, Drawings
 from scantling.pages.html import escape, items, tag
 from scantling.pages.look import Look
+from scantling.pages.photo import STEP, photo
 from scantling.pages.words import line_of, prose_of
 from scantling.plan import FittedPlan, FittedProse, FittedStep, FittedUse
 from scantling.report import Report
@@ -56,8 +57,7 @@ def _use(use: FittedUse, fitted: FittedPlan) -> str:
 def _picture(step: FittedStep, look: Look, drawing: Drawing | None) -> str:
     """Return the author's photo of the step, else the drawing of what it adds."""
     if step.step.picture:
-        source = look.photo(step.step.picture)
-        picture = tag("img", src=source, alt=step.step.picture_alt, loading="lazy", decoding="async")
+        picture = photo(look, step.step.picture, step.step.picture_alt, sizes=STEP, lazy=True)
         return tag("figure", picture, class_="sc-photo")
     return figure(drawing, look) if drawing is not None else ""
 
