@@ -103,6 +103,20 @@ def test_a_link_shows_the_same_and_the_back_button_leads_back(fresh, home):
     assert size(page, "width").input_value() == "36 in"
 
 
+def test_what_is_changed_while_the_engine_is_busy_is_not_lost(fresh, home):
+    """Who changes three things before the first answer comes gets all three."""
+    page = fresh()
+    page.goto(home.url + BENCH)
+    page.wait_for_selector("[data-live=plan]:visible")
+    choose(page, "width", "40")
+    choose(page, "depth", "14")
+    page.locator('input[type="radio"][value="open"]').check()
+    wait(page, "width 40 in, depth 14 in, shelf open")
+
+    assert page.url.endswith("?width=40in&depth=14in&shelf=open")
+    assert [size(page, name).input_value() for name in ("width", "depth")] == ["40 in", "14 in"]
+
+
 def test_the_keyboard_does_everything(fresh, home):
     """Slider, field, options, panel and buttons are reached by Tab and worked by keys."""
     page = fresh()

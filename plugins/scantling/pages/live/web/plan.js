@@ -29,7 +29,7 @@ export const start = (root) => {
   const controls = () => root.querySelectorAll("[data-name]");
   const general = (message, help = "") => faults.show(root, [{ control: "", message, help }]);
 
-  const question = (touched, more = {}) => ({ ask: "fit", slug, up, start: begin, chosen, mine: mine.settings(), touched, ...more });
+  const question = (touched, more = {}) => ({ ask: "fit", slug, up, start: begin, chosen: { ...chosen }, mine: mine.settings(), touched, ...more });
 
   // one question at a time; of those that come meanwhile only the last is asked
   const update = async (touched, how = {}) => {
@@ -44,7 +44,7 @@ export const start = (root) => {
       try {
         const asked = question(control, { forgiving: wanted.forgiving ?? false });
         const answer = await ask({ ...asked, part: "words" }, site);
-        take(answer, wanted);
+        take(answer, wanted, asked.chosen);
         if (!answer.ok || next) continue;
         document.dispatchEvent(new CustomEvent("scantling-sized"));
         const pictures = await ask({ ...asked, part: "pictures" }, site);
@@ -67,7 +67,7 @@ export const start = (root) => {
     if (cost.ok && !busy) replace(cost.fragments);
   };
 
-  const take = (answer, { address = "push" }) => {
+  const take = (answer, { address = "push" }, asked) => {
     faults.clear(root);
     if (!answer.ok) {
       faults.show(root, answer.faults);
@@ -75,7 +75,7 @@ export const start = (root) => {
       return;
     }
     shown = answer;
-    fill(answer);
+    fill(answer, asked);
     replace(answer.fragments);
     headline(answer.label);
     mark(answer.address === "");
@@ -85,10 +85,13 @@ export const start = (root) => {
     root.querySelector("[data-live-reset]").disabled = answer.address === "";
   };
 
-  const fill = ({ sizes, options }) => {
+  const fill = ({ sizes, options }, asked) => {
     const exact = { ...Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, size.exact])), ...options };
-    chosen = Object.fromEntries(Object.keys(chosen).filter((name) => name in exact).map((name) => [name, exact[name]]));
-    for (const [name, size] of Object.entries(sizes)) {
+    // what was changed since the question was asked is still to be answered, and stays as it is
+    const newer = new Set(Object.keys(chosen).filter((name) => chosen[name] !== asked[name]));
+    const kept = Object.entries(chosen).filter(([name]) => newer.has(name) || name in exact);
+    chosen = Object.fromEntries(kept.map(([name, text]) => [name, newer.has(name) ? text : exact[name]]));
+    for (const [name, size] of Object.entries(sizes).filter(([name]) => !newer.has(name))) {
       for (const box of controls()) if (box.dataset.name === name && box.type === "text") write(box, size.text);
       for (const slider of root.querySelectorAll("[data-slider]")) {
         if (slider.dataset.slider !== name) continue;
@@ -97,7 +100,8 @@ export const start = (root) => {
       }
       for (const span of root.querySelectorAll("[data-range]")) if (span.dataset.range === name) span.textContent = size.range;
     }
-    for (const box of controls()) if (box.type === "radio") box.checked = options[box.dataset.name] === box.value;
+    for (const box of controls())
+      if (box.type === "radio" && !newer.has(box.dataset.name)) box.checked = options[box.dataset.name] === box.value;
   };
 
   // never over what a reader is typing at this moment
