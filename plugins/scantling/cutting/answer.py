@@ -18,10 +18,13 @@ class Piece:
     length: int
     """Along the board, as it lies."""
     width: int
+    short_by: int = 0
+    """How much narrower than asked it ends up, where its part allows that."""
 
     def to_data(self) -> dict[str, Any]:
         """Return the piece in the form of the cutting seam."""
-        return {"part": self.part, "x": self.x, "y": self.y, "length": self.length, "width": self.width}
+        data = {"part": self.part, "x": self.x, "y": self.y, "length": self.length, "width": self.width}
+        return data | {"short_by": self.short_by} if self.short_by else data
 
 
 @dataclass(frozen=True, slots=True)

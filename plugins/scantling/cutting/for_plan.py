@@ -30,6 +30,8 @@ class CutPiece:
     length: Length
     """Along the board, as it lies."""
     width: Length
+    short_by: Length
+    """How much narrower than asked it ends up, where its part allows that."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,11 +171,10 @@ def _boards(answer: Answer, order: Order, wanted: dict[str, Wanted]) -> Iterator
         pieces = []
         for piece in board.pieces:
             blanks_of[piece.part] = blanks_of.get(piece.part, 0) + 1
-            x, y, length, width = (
-                order.length(units) for units in (piece.x, piece.y, piece.length, piece.width)
-            )
+            measures = (piece.x, piece.y, piece.length, piece.width, piece.short_by)
             want = wanted[piece.part]
-            pieces.append(CutPiece(want.part, want.plan, blanks_of[piece.part], x, y, length, width))
+            lengths = [order.length(units) for units in measures]
+            pieces.append(CutPiece(want.part, want.plan, blanks_of[piece.part], *lengths))
         offcuts = tuple(
             KeptOffcut(*(order.length(units) for units in (offcut.x, offcut.y, offcut.length, offcut.width)))
             for offcut in board.offcuts

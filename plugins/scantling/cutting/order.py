@@ -63,7 +63,11 @@ def write_order(wanted: Iterable[Wanted], shop: Shop, *, name: str = "") -> Orde
         unit=f"1/{per_inch} in",
         kerf=units.of(shop.kerf),
         stages=STAGES,
-        stock=tuple(item for stock in stocks for item in _stock_items(stock, family[stock.key], units)),
+        stock=tuple(
+            item
+            for stock in stocks
+            for item in _stock_items(stock, family[stock.key], units, _too_long(stock, wanted, shop))
+        ),
         parts=tuple(_part_item(want, family[want.stocks[0]], units) for want in wanted),
         rules=_rules(shop, units),
         name=name,
@@ -107,8 +111,18 @@ def _units_per_inch(wanted: Iterable[Wanted], stocks: Iterable[Stock], shop: Sho
     return lcm(*(denominator if EXACT % denominator == 0 else FINE for denominator in denominators))
 
 
-def _stock_items(stock: Stock, family: str, units: _Units) -> Iterable[StockItem]:
-    for sale in stock.sales:
+def _too_long(stock: Stock, wanted: Iterable[Wanted], shop: Shop) -> Length | None:
+    """Return the length from which a board does not fit the car, if its parts can do without longer ones."""
+    longest = shop.rules.longest_piece
+    if longest is None or stock.is_sheet:
+        return None
+    needed = max((want.part.blank.along for want in wanted if stock.key in want.stocks), default=longest)
+    return longest if needed + 2 * stock.trim_ends <= longest else None
+
+
+def _stock_items(stock: Stock, family: str, units: _Units, too_long: Length | None) -> Iterable[StockItem]:
+    carried = [sale for sale in stock.sales if too_long is None or sale.length <= too_long]
+    for sale in carried or stock.sales:
         if sale.price is not None:
             yield StockItem(
                 id=sale.id,

@@ -68,7 +68,12 @@ class _Maker:
         return self._cut(panel, not rip, reach - begin, groups[0], others)
 
     def _cut(
-        self, panel: Panel, rip: bool, setting: int, first: Sequence[Numbered], others: Sequence[Numbered]  # noqa: FBT001
+        self,
+        panel: Panel,
+        rip: bool,
+        setting: int,
+        first: Sequence[Numbered],
+        others: Sequence[Numbered],
     ) -> Panel:
         freed, rest = parted(panel, rip, setting, self.kerf)
         cut = Cut(0, rip, setting, self._warning(panel, rip, freed))

@@ -33,7 +33,9 @@ def cut_list_csv(report: Report, display: Display) -> str:
     for part in report.fitted.parts:
         sizes = (part.length, part.width, part.thick)
         shown = (display.length(part.length), display.length(part.width), write_thick(part.thick, display))
-        origins = "; ".join(origin_words(origin) for origin in report.origins if origin.part.id == part.id)
+        origins = "; ".join(
+            origin_words(origin, display) for origin in report.origins if origin.part.id == part.id
+        )
         row = [part.letter, part.id, str(part.count)]
         row += [*shown, *(exact_inches(size) for size in sizes)]
         writer.writerow([inert(cell) for cell in (*row, origins, "; ".join(part_notes(part, display)))])

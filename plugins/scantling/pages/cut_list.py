@@ -22,7 +22,9 @@ def _row(part: FittedPart, report: Report, look: Look) -> str:
     mark = tag("b", escape(part.letter), class_="sc-mark")
     notes = " ".join(escape(sentence(note)) for note in part_notes(part, look.display))
     name = mark + " " + escape(part.id) + (tag("small", notes) if notes else "")
-    origins = [escape(origin_words(origin)) for origin in report.origins if origin.part.id == part.id]
+    origins = [
+        escape(origin_words(origin, look.display)) for origin in report.origins if origin.part.id == part.id
+    ]
     cells = [
         tag("th", name, scope="row"),
         tag("td", str(part.count), class_="sc-count"),

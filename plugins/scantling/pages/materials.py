@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from scantling.measure import Money, write_area, write_board_feet, write_linear, write_money, write_number
 from scantling.pages.facts import measure, thickness
-from scantling.pages.html import escape, sentence, tag
+from scantling.pages.html import escape, items, sentence, tag
 from scantling.pages.look import Look
-from scantling.report import Report, StockLine, WareLine
+from scantling.report import Report, StockLine, WareLine, store_cuts, store_words
 
 
 def materials(report: Report, look: Look) -> str:
@@ -25,7 +25,15 @@ def materials(report: Report, look: Look) -> str:
         tag("thead", head) + bodies + tag("tfoot", foot),
         class_="sc-table sc-materials",
     )
-    return table + _sums(report, look)
+    return table + _sums(report, look) + _at_the_store(report, look)
+
+
+def _at_the_store(report: Report, look: Look) -> str:
+    """Return the cuts to ask the store for, where something is too long for the car."""
+    lines = store_words(store_cuts(report.cutting, report.shop.rules.longest_piece), look.display)
+    if not lines:
+        return ""
+    return tag("p", "To fit the car, ask the store to cut:") + items(escape(line) for line in lines)
 
 
 def _money(money: Money, report: Report) -> str:

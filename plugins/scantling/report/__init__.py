@@ -14,6 +14,7 @@ from scantling.report.price_record import (
     record_prices,
 )
 from scantling.report.report import Report, make_report, report_on
+from scantling.report.store_cuts import StoreCut, store_cuts, store_words
 from scantling.report.totals import Totals, total, yield_of
 from scantling.report.trace import Origin, trace
 from scantling.report.weights import Density, part_weight, stock_density
@@ -43,6 +44,7 @@ __all__ = [
     "PriceReport",
     "Report",
     "StockLine",
+    "StoreCut",
     "SweetSpot",
     "Totals",
     "WareLine",
@@ -66,6 +68,8 @@ __all__ = [
     "record_prices",
     "report_on",
     "stock_density",
+    "store_cuts",
+    "store_words",
     "total",
     "trace",
     "write_thick",

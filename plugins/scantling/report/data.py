@@ -61,7 +61,7 @@ def plan_data(report: Report, display: Display) -> dict[str, Any]:
                 "letter": origin.part.letter,
                 "part": origin.part.id,
                 "count": origin.count,
-                "from": origin_words(origin),
+                "from": origin_words(origin, display),
             }
             for origin in report.origins
         ],

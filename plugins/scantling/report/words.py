@@ -123,9 +123,20 @@ def _work_words(part: FittedPart, index: int, display: Display) -> str:
     return ", ".join(words)
 
 
-def origin_words(origin: Origin) -> str:
+def origin_words(origin: Origin, display: Display) -> str:
     """Say where some blanks come from: "2 ripped from 1x6 no. 1", "4 from the offcuts of leg"."""
     if origin.board is None:
         return f"{origin.count} from the offcuts of {origin.part.part.source.offcut_of}"
     verb = "ripped from" if origin.is_ripped and not origin.board.stock.is_sheet else "cut from"
-    return f"{origin.count} {verb} {origin.board.name}"
+    return f"{origin.count} {verb} {origin.board.name}{_shortfall(origin, display)}"
+
+
+def _shortfall(origin: Origin, display: Display) -> str:
+    """Say how wide those end up that the kerf leaves narrower than asked."""
+    narrow = [piece for piece in origin.pieces if piece.short_by > Length(0)]
+    widths = dict.fromkeys(display.length(piece.width) for piece in narrow)
+    if not narrow:
+        return ""
+    count = "" if len(narrow) == origin.count else f" {len(narrow)} of them"
+    verb = "ends up" if len(narrow) == 1 else "end up"
+    return f";{count} {verb} {' and '.join(widths)} wide"
