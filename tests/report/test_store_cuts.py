@@ -12,7 +12,7 @@ from tests.support.workshop import bench_data, shop_data, with_part
 def report_with(longest: str | None, plan=None):
     """Return the report on the bench for a car of some length."""
     data = shop_data(rules={"longest piece": longest} if longest else {})
-    data["lumber"]["2x4"]["lengths"]["10 ft"] = "4.30"
+    data["lumber"]["2x4"]["lengths"]["10 ft"] = "4.00"
     return report_on(Fitter(read_plan(plan or bench_data(), "bench"), read_shop(data)))
 
 
