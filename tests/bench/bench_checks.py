@@ -87,7 +87,6 @@ def main(argv: list[str]) -> int:
             start = process_time()
             sweep(plan.fitter, CHECKS)
             count = sum(1 for _ in sweep_choices(plan.fitter.plan))
-            print(
-                f"{plan.slug}: {len(plan.fitter.plan.parts)} parts, {count} sizes {process_time() - start:.2f} s"
-            )
+            parts = len(plan.fitter.plan.parts)
+            print(f"{plan.slug}: {parts} parts, {count} sizes {process_time() - start:.2f} s")
     return 0

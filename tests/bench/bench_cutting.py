@@ -3,8 +3,8 @@
     python -m tests.bench cutting [--data FOLDER] [--steps N] [--every N] [--only PART] [--plot FILE]
 
 PART is one of generated, rivals, growth, published. With a folder of published instances, the best costs
-known beside them (`reference_costs.json`) are compared too; `--every 5` takes every fifth of each set. Times are
-those of the processor.
+known beside them (`reference_costs.json`) are compared too; `--every 5` takes every fifth of each set.
+Times are those of the processor.
 """
 
 from __future__ import annotations
@@ -87,9 +87,8 @@ def generated(folder: Path | None) -> None:
             print("dearer than known:", ", ".join(dearer))
     every.sort()
     middle, slow = statistics.median(every), every[int(len(every) * 0.95)]
-    print(
-        f"all: median {1000 * middle:.0f} ms, 95th percentile {1000 * slow:.0f} ms, slowest {1000 * every[-1]:.0f} ms"
-    )
+    took = [f"{1000 * seconds:.0f} ms" for seconds in (middle, slow, every[-1])]
+    print(f"all: median {took[0]}, 95th percentile {took[1]}, slowest {took[2]}")
 
 
 def compared() -> None:

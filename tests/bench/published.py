@@ -22,20 +22,32 @@ def _problem(one: dict[str, Any]) -> dict[str, Any]:
     if "parts" in one:
         return {key: value for key, value in one.items() if key != "known"}
     stock = [
-        {"id": f"s{number}", "family": "f", "length": item["length"], "width": item.get("width", 1),
-         "price": round(item["price"]), **({"available": item["available"]} if item.get("available") else {})}
+        {
+            "id": f"s{number}",
+            "family": "f",
+            "length": item["length"],
+            "width": item.get("width", 1),
+            "price": round(item["price"]),
+            **({"available": item["available"]} if item.get("available") else {}),
+        }
         for number, item in enumerate(one["stock"])
-    ]  # fmt: skip
+    ]
     parts = [
-        {"id": f"p{number}", "from": "f", "count": item["count"], "length": item["length"],
-         "width": item.get("width", 1), "grain": "length"}
+        {
+            "id": f"p{number}",
+            "from": "f",
+            "count": item["count"],
+            "length": item["length"],
+            "width": item.get("width", 1),
+            "grain": "length",
+        }
         for number, item in enumerate(one["items"])
-    ]  # fmt: skip
+    ]
     return {"name": one["name"], "unit": "1", "kerf": 0, "stages": 3, "stock": stock, "parts": parts}
 
 
 def _known(known: dict[str, Any]) -> float | None:
-    """Return the best known cost for three stages without turning, or the optimum for any number of stages."""
+    """Return the best known cost for three stages without turning, or the optimum for any stages."""
     for key in (
         "best_3stage_nonexact_horizontal_oriented",
         "optimum",

@@ -12,7 +12,7 @@ from tests.tools.verify_cuts import verify
 
 
 def solved(data: dict[str, Any], **options: int) -> Answer:
-    """Solve a problem given as data, and let the verifier check the answer as it would be written to a file."""
+    """Solve a problem given as data, and let the verifier check the answer as a file would have it."""
     answer = solve(Problem.from_data(data), **options)
     verify(data, json.loads(json.dumps(answer.to_data())))
     return answer

@@ -12,11 +12,13 @@ from scantling.fault import Faulty, Place
 
 def _problem(**changes: Any) -> dict[str, Any]:
     return {
-        "unit": "in", "kerf": 1, "stages": 3,
+        "unit": "in",
+        "kerf": 1,
+        "stages": 3,
         "stock": [{"id": "8ft", "family": "2x4", "length": 96, "width": 4, "price": 500}],
         "parts": [{"id": "leg", "from": "2x4", "count": 4, "length": 20, "width": 4, "grain": "length"}],
         **changes,
-    }  # fmt: skip
+    }
 
 
 def _part(**changes: Any) -> dict[str, Any]:

@@ -60,12 +60,18 @@ def test_another_choice_of_stock_never_raises_a_proved_cost(seed: int, data: st.
 
 def _tiny(lengths: list[int], counts: list[int], stock: list[tuple[int, int]], kerf: int) -> dict[str, Any]:
     return {
-        "unit": "in", "kerf": kerf, "stages": 3,
-        "stock": [{"id": f"s{i}", "family": "f", "length": length, "width": 4, "price": price}
-                  for i, (length, price) in enumerate(stock)],
-        "parts": [{"id": f"p{i}", "from": "f", "count": count, "length": length, "width": 4, "grain": "length"}
-                  for i, (length, count) in enumerate(zip(lengths, counts, strict=True))],
-    }  # fmt: skip
+        "unit": "in",
+        "kerf": kerf,
+        "stages": 3,
+        "stock": [
+            {"id": f"s{i}", "family": "f", "length": length, "width": 4, "price": price}
+            for i, (length, price) in enumerate(stock)
+        ],
+        "parts": [
+            {"id": f"p{i}", "from": "f", "count": count, "length": length, "width": 4, "grain": "length"}
+            for i, (length, count) in enumerate(zip(lengths, counts, strict=True))
+        ],
+    }
 
 
 def _least_by_trying(lengths: list[int], counts: list[int], stock: list[tuple[int, int]], kerf: int) -> int:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from dataclasses import replace
 
 from scantling.cutting.crosscuts import LengthPatterns, Plunge, longest_first
@@ -79,11 +80,9 @@ class BoardCutter:
     def fill(self, amounts: Amounts, effort: int) -> list[Filled] | Verdict:
         """Fill the boards of a list, or prove that nobody can."""
         leave = min(LEAVE * 4**effort, self.steps.left)
-        try:
+        with suppress(OutOfSteps):
             filled = pack(self.lengths, amounts, self.needs[:NEEDS_USED], self.steps, leave)
             return Verdict.IMPOSSIBLE if filled is None else filled
-        except OutOfSteps:
-            pass
         if not self.large and effort < 2:
             return Verdict.UNDECIDED
         plunge = Plunge(self.lengths, self.steps, self.steps.done + 10 * leave, EAGER[effort % len(EAGER)])

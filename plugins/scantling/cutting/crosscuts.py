@@ -85,7 +85,7 @@ class Plunge:
         return None if rest is None else filled + rest
 
     def of_prices(self, parent: Relaxation) -> tuple[list[Filled], list[int], list[int]]:
-        """Take boards until few parts are left; return them, the counts left and how many of each sort may be used."""
+        """Take boards until few parts are left; return them, and what is left of parts and of sorts."""
         lengths = self.lengths
         counts, boards = list(lengths.counts), list(lengths.most)
         filled: list[Filled] = []
@@ -142,7 +142,7 @@ class Plunge:
 
 
 def longest_first(lengths: Lengths) -> list[Filled] | None:
-    """Fill one board after another, the longest parts first, always the one that costs least for what it takes.
+    """Fill one board after another, the longest parts first, always the one that costs least for its load.
 
     Returns:
         The boards, or None where there is not enough stock.

@@ -108,9 +108,13 @@ def _put(board: _Open, kind: int, place: Place) -> None:
 
 
 def fill(
-    family: Family, sorts: Sequence[Sort], acrosses: Sequence[bool], order: Sequence[int], steps: Steps,
+    family: Family,
+    sorts: Sequence[Sort],
+    acrosses: Sequence[bool],
+    order: Sequence[int],
+    steps: Steps,
     weights: tuple[int, int, int],
-) -> tuple[list[Layout], list[int]]:  # fmt: skip
+) -> tuple[list[Layout], list[int]]:
     """Place pieces in the order given; return the layouts and the kinds of pieces that found no place."""
     boards = [
         _Open(sort, across, lies(family, sort, across)) for sort, across in zip(sorts, acrosses, strict=True)

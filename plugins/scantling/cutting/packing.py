@@ -74,9 +74,15 @@ class _Search:
         return False
 
     def choices(
-        self, left: list[int], boards: list[int], slacks: list[int], longest: int, tops: list[int], slack: int,
+        self,
+        left: list[int],
+        boards: list[int],
+        slacks: list[int],
+        longest: int,
+        tops: list[int],
+        slack: int,
         reach: list[int],
-    ) -> list[tuple[int, list[int], list[int]]]:  # fmt: skip
+    ) -> list[tuple[int, list[int], list[int]]]:
         """Return what is worth trying: a sort of board, what it holds, and the slacks then left."""
         wanted, rooms = self.lengths.wanted, self.lengths.rooms
         found = []

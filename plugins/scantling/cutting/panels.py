@@ -51,7 +51,7 @@ class PanelCutter:
         return sum([layout.sort.price for layout in layouts])
 
     def first(self) -> list[Layout] | None:
-        """Take whole boards from what fractions would do, and search what is left; or fill board after board."""
+        """Take whole boards from what fractions would do, and search the rest; or fill board after board."""
         if not self.large or self.relaxation is None:
             return greedy(self.family, self.steps)
         self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 4))

@@ -42,8 +42,12 @@ class _Reader:
                 return least
             return default
         if isinstance(value, bool) or not isinstance(value, int):
-            self.fault("not-whole", f"the {key} of {what} is not a whole number", place.at(key),
-                       "count it in a unit so small that it is whole")  # fmt: skip
+            self.fault(
+                "not-whole",
+                f"the {key} of {what} is not a whole number",
+                place.at(key),
+                "count it in a unit so small that it is whole",
+            )
             return least
         if not least <= value <= LARGEST:
             wanted = "must not be negative" if least == 0 and value < 0 else f"must be {least} to {LARGEST:,}"
@@ -105,8 +109,12 @@ def _part_item(read: _Reader, row: Mapping[str, Any], place: Place) -> PartItem:
     what = f"part '{name}'"
     grain = row.get("grain", "length")
     if grain not in _GRAINS:
-        read.fault("unknown-grain", f"the grain of {what} is neither 'length' nor 'any'", place.at("grain"),
-                   "'length' keeps it along the stock, 'any' lets it be turned")  # fmt: skip
+        read.fault(
+            "unknown-grain",
+            f"the grain of {what} is neither 'length' nor 'any'",
+            place.at("grain"),
+            "'length' keeps it along the stock, 'any' lets it be turned",
+        )
     part = PartItem(
         id=name,
         family=read.text(row, "from", place, what),
@@ -147,15 +155,23 @@ def _families(read: _Reader, problem: Problem, places: Sequence[Place]) -> None:
     known = sorted({item.family for item in problem.stock if item.family})
     for part, place in zip(problem.parts, places, strict=True):
         if part.family and part.family not in known:
-            read.fault("unknown-stock", f"part '{part.id}' is cut from '{part.family}', which is not in stock",
-                       place.at("from"), did_you_mean(part.family, known, kind="kinds of stock"))  # fmt: skip
+            read.fault(
+                "unknown-stock",
+                f"part '{part.id}' is cut from '{part.family}', which is not in stock",
+                place.at("from"),
+                did_you_mean(part.family, known, kind="kinds of stock"),
+            )
 
 
 def _count_of_pieces(read: _Reader, problem: Problem) -> None:
     pieces = sum(part.count for part in problem.parts)
     if pieces > MOST_PIECES:
-        read.fault("too-many-pieces", f"{pieces:,} pieces are too many to plan at once", Place(("parts",)),
-                   f"plan at most {MOST_PIECES:,} pieces at a time")  # fmt: skip
+        read.fault(
+            "too-many-pieces",
+            f"{pieces:,} pieces are too many to plan at once",
+            Place(("parts",)),
+            f"plan at most {MOST_PIECES:,} pieces at a time",
+        )
 
 
 def read_problem(data: Mapping[str, Any]) -> Problem:
@@ -180,7 +196,7 @@ def read_problem(data: Mapping[str, Any]) -> Problem:
                 for key in _RULES
                 if (value := read.maybe(data, key, top, what, least=0)) is not None
             }
-        ),  # fmt: skip
+        ),
         name=str(data.get("name", "")),
     )
     _twice(read, stock_rows, "stock items")

@@ -73,12 +73,15 @@ class Rebuilder:
         """Return any boards as layouts."""
         return [
             Layout(
-                self.family.sorts[number], across,
-                tuple(Section(length, tuple(Strip(width, tuple(pieces)) for width, _, pieces in strips))
-                      for length, _, strips in sections),
+                self.family.sorts[number],
+                across,
+                tuple(
+                    Section(length, tuple(Strip(width, tuple(pieces)) for width, _, pieces in strips))
+                    for length, _, strips in sections
+                ),
             )
             for number, across, _, _, _, sections in boards
-        ]  # fmt: skip
+        ]
 
     def ruin(self) -> tuple[list[OpenBoard], list[int]]:
         """Return the boards with some sections or strips taken out, and the loose pieces."""

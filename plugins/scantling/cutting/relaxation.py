@@ -115,8 +115,11 @@ class Relaxation:
 
     def _basis(self, mixture: Mixture) -> list[tuple[float, int, tuple[int, ...]]]:
         """Return the patterns in use as (how often, sort, counts), most used first."""
-        found = [(amount, column.sort, column.counts) for amount, column in zip(mixture.amounts, mixture.basis, strict=False)
-                 if column is not None and column.sort >= 0 and amount > 1e-7]  # fmt: skip
+        found = [
+            (amount, column.sort, column.counts)
+            for amount, column in zip(mixture.amounts, mixture.basis, strict=False)
+            if column is not None and column.sort >= 0 and amount > 1e-7
+        ]
         found.sort(key=lambda one: (-one[0], one[1], one[2]))
         return found
 

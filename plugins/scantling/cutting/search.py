@@ -22,7 +22,7 @@ FEW = 4
 
 
 ENOUGH = 4
-"""With so much effort a list that is still undecided is left so, once two fifths of the work allowed is done."""
+"""With so much effort a list still undecided is left so, once two fifths of the work allowed is done."""
 
 
 class Verdict(Enum):

@@ -76,9 +76,13 @@ def best_boards(
 
 
 def _fill_rooms(
-    profiles: list[Profile], side: int, places: list[Place], targets: Sequence[Worth], best: list[Best | None],
+    profiles: list[Profile],
+    side: int,
+    places: list[Place],
+    targets: Sequence[Worth],
+    best: list[Best | None],
     steps: Steps,
-) -> None:  # fmt: skip
+) -> None:
     """Find the best board for each of the places, all `side` wide.
 
     The best rate of worth for length is found first. A section is then only of interest if it loses less
@@ -164,11 +168,9 @@ def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, wid
 
 def _profiles(strips: Strips) -> list[Profile]:
     """Return for each length of section what strips it can have: (length, strips by falling rate)."""
-    events: list[tuple[int, int, Entry]] = []
-    for row, (_, _, entries) in enumerate(strips):
-        for entry in entries:
-            if entry[0]:
-                events.append((entry[0], row, entry))
+    events: list[tuple[int, int, Entry]] = [
+        (entry[0], row, entry) for row, (_, _, entries) in enumerate(strips) for entry in entries if entry[0]
+    ]
     events.sort(key=lambda event: event[:2])
     rows: list[tuple[int, Any, int, Chain]] = [(width, 0, most, ()) for width, most, _ in strips]
     found: list[Profile] = []

@@ -70,7 +70,7 @@ class _Maker:
     def _cut(
         self,
         panel: Panel,
-        rip: bool,
+        rip: bool,  # noqa: FBT001
         setting: int,
         first: Sequence[Numbered],
         others: Sequence[Numbered],
@@ -169,28 +169,35 @@ def _kept(panel: Panel) -> list[Offcut]:
 def _numbered(root: Panel) -> Panel:
     """Return the tree with its cuts numbered: outer cuts first, equal settings together."""
     ready: list[tuple[int, Panel]] = [(0, root)]
-    numbers: dict[int, int] = {}
+    numbers: dict[tuple[int, ...], int] = {}
     while ready:
         ready.sort(key=lambda one: _turn(*one))
         depth, panel = ready.pop(0)
         if panel.cut is None:
             continue
-        numbers[id(panel)] = len(numbers) + 1
-        for part in (panel.freed, panel.rest):
-            if part is not None and part.cut is not None:
-                ready.append((depth + (part.cut.is_rip != panel.cut.is_rip), part))
+        numbers[_place(panel)] = len(numbers) + 1
+        ready += [
+            (depth + (part.cut.is_rip != panel.cut.is_rip), part)
+            for part in (panel.freed, panel.rest)
+            if part is not None and part.cut is not None
+        ]
 
     def renumber(panel: Panel) -> Panel:
         if panel.cut is None:
             return panel
         return replace(
             panel,
-            cut=replace(panel.cut, number=numbers[id(panel)]),
+            cut=replace(panel.cut, number=numbers[_place(panel)]),
             freed=None if panel.freed is None else renumber(panel.freed),
             rest=None if panel.rest is None else renumber(panel.rest),
         )
 
     return renumber(root)
+
+
+def _place(panel: Panel) -> tuple[int, ...]:
+    """Return what tells a panel from every other that is cut: a part of it is smaller."""
+    return panel.x, panel.y, panel.length, panel.width
 
 
 def _turn(depth: int, panel: Panel) -> tuple[int, bool, int, int, int]:

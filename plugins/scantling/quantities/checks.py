@@ -9,7 +9,7 @@ QUANTITIES: tuple[Quantity, ...] = (
         id="check-shelf-sag",
         title="Sag of a shelf, by the check of a plan",
         unit="in, mm",
-        meaning="Deflection in the middle of a shelf on two supports, and half as much again in the years to come.",
+        meaning="Deflection in the middle of a shelf on two supports, and half as much again over years.",
         room="checks",
     ),
     Quantity(

@@ -129,7 +129,7 @@ _ASKED = tuple(
     for check in CHECKS
     if check.every_size and check.group not in {"Words", "Safety"} and check.name != "tools-needed"
 )
-"""Checks that can answer otherwise at another size, and are of the furniture, not of what is written of it."""
+"""Checks that can answer otherwise at another size, and are of the furniture, not of its words."""
 
 
 def _show(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice) -> _Shown:
