@@ -14,6 +14,7 @@ from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
 from scantling.pages.drawings import Drawing, Drawings, card_drawing
 from scantling.pages.drawings_bundle import DRAWINGS_FILE, drawings_bundle
+from scantling.pages.embed import embed_files, embed_words
 from scantling.pages.finding import Finding, finding_of
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.linked_plan import Ladder, ladders_of
@@ -77,6 +78,7 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
             turn=live_turn(here.report, choices),
             papers=choices.papers,
             cost=cost,
+            embed="" if here.offered.slug else embed_words(here.report, folder, choices),
             structured=_structured(source.slug, here, look, drawings, choices),
         )
         pages.append(page)
@@ -86,6 +88,7 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
     if choices.engine:
         files.append(live_plan(source.slug, source.data, look.words, folder))
     card = _card(source.slug, sizes[0].report, look)
+    files += embed_files(card.report, card.drawing, look, folder, choices)
     if card.drawing is not None:
         files.append(SideFile(f"{folder}/{card.drawing.file}", card.drawing.svg))
     return PlanPages(

@@ -45,6 +45,7 @@ def plan_page(
     papers: bool = False,
     cost: str = "",
     structured: str = "",
+    embed: str = "",
 ) -> Page:
     """Return the page of a plan at one size.
 
@@ -58,6 +59,7 @@ def plan_page(
         papers: whether printable plans lie beside the page.
         cost: what each inch costs.
         structured: what search engines read of it, as JSON for a script.
+        embed: how to put the plan into a post.
     """
     plan = here.report.fitted.plan
     is_usual = not here.offered.slug
@@ -67,6 +69,7 @@ def plan_page(
         f"# {escape_markdown(_title(here))}",
         *_head(fragments, here, sizes, turn, live + _files(here, papers=papers)),
         *_sections({**fragments, "cost": cost}),
+        _unsearched(embed) if embed else "",
         _ending(here, found),
     ]
     meta: dict[str, object] = {

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from scantling.measure import write_money
+from scantling.pages.bought import bought
 from scantling.pages.choices import Choices
 from scantling.pages.facts import all_tools
 from scantling.pages.finding import Finding
@@ -18,7 +19,7 @@ from scantling.pages.look import Look
 from scantling.pages.markdown_words import bare
 from scantling.pages.steps import step_anchor
 from scantling.plan import FittedStep
-from scantling.report import Report, StockLine
+from scantling.report import Report
 
 _ESCAPES = {ord(sign): f"\\u{ord(sign):04x}" for sign in "<>&\u2028\u2029"}
 
@@ -60,14 +61,8 @@ def _line(words: str) -> str:
 
 
 def _supplies(report: Report) -> Iterator[Mapping[str, Any]]:
-    for _, lines in report.materials.by_shelf():
-        for line in lines:
-            if isinstance(line, StockLine):
-                name, sold = line.stock.key, line.sale.label
-            else:
-                name, sold = line.ware.key, line.ware.sold
-            whole = name if sold == "each" else f"{name}, {sold}"
-            yield {"@type": "HowToSupply", "name": whole, "requiredQuantity": line.quantity}
+    for line in bought(report):
+        yield {"@type": "HowToSupply", "name": line.name, "requiredQuantity": line.quantity}
 
 
 def _step(step: FittedStep, home: str, look: Look) -> Mapping[str, Any]:
