@@ -121,7 +121,7 @@ def embed_words(report: Report, folder: str, choices: Choices) -> str:
     if not choices.site_url:
         return ""
     code = tag("textarea", escape(_code(report, folder, choices)), readonly=True, rows=8, spellcheck="false")
-    words = tag("p", "A frame with its picture and its materials list, which follow the plan:")
+    words = tag("span", "A frame with its picture and its materials list, which follow the plan:")
     label = tag("label", words + code)
     plain = tag("a", "a piece of plain HTML", href="embed/fragment.html")
     mail = tag("p", f"For mail, a feed or a place that takes no frames there is {plain}, as of today.")
