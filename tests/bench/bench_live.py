@@ -1,9 +1,9 @@
 """Live pages in a real browser: bytes, time to the first answer, later changes, memory.
 
-    python -m tests.bench live [--site FOLDER]
+    python -m tests.bench live [--site FOLDER] [--few]
 
 Builds the demo site without PDFs (or takes a built one), serves it without caching, and writes what it
-measured to docs/reference/live-benchmarks.md.
+measured to docs/reference/live-benchmarks.md. With `--few` it looks at two plans and writes nothing.
 """
 
 from __future__ import annotations
@@ -69,6 +69,8 @@ LATER = """async (steps) => {
 def main(argv: list[str]) -> int:
     """Measure and write the report."""
     site = Path(argv[argv.index("--site") + 1]) if "--site" in argv else None
+    if "--few" in argv:
+        del PLANS[2:]
     with tempfile.TemporaryDirectory() as folder:
         site = site or build(Path(folder) / "site")
         with Serving(site, under="shop") as home, sync_playwright() as play:
@@ -76,7 +78,8 @@ def main(argv: list[str]) -> int:
             lines = [*head(browser), *transfer(browser, home), *first(browser, home), *later(browser, home)]
             lines += memory(browser, home)
             browser.close()
-    REPORT.write_text("\n".join(lines) + "\n", "utf-8")
+    if "--few" not in argv:
+        REPORT.write_text("\n".join(lines) + "\n", "utf-8")
     print("\n".join(lines))
     return 0
 
@@ -170,7 +173,7 @@ def first(browser: Browser, home: Serving) -> list[str]:
     for _ in range(TIMES):
         page = begin(browser, home, "entry-bench")
         cold.append(took(page))
-        page.reload()
+        page.goto(f"{home.url}plans/entry-bench/")
         page.wait_for_selector("[data-live=plan]:visible")
         page.wait_for_load_state("networkidle")
         warm.append(took(page))
