@@ -110,7 +110,7 @@ def _with_start(start: Choice, chosen: Choice) -> Choice:
 
 def _up(question: Mapping[str, Any]) -> str:
     up = question.get("up")
-    return up if up in {"", "../"} else ""
+    return up if up in ("", "../") else ""
 
 
 def data_address(drawing: Drawing) -> str:
