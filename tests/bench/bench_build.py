@@ -46,6 +46,12 @@ The preview is `mkdocs serve --dirty`, the middle of three edits.
 |---|---|---|---|---|---|---|---|---|
 """
 
+TAIL = """
+What is aimed at: twice the theme alone for a cold build, 1.25 times for an unchanged one, 1.4 times after one
+price, and 2 s for an edit in a preview of 200 plans. Most of the distance is the drawing of step pictures and
+views on a cold build, which a price change repeats, and the reading of what is remembered.
+"""
+
 
 @dataclass
 class Run:
@@ -172,4 +178,4 @@ def page(runs: list[Run], counts: str) -> str:
         ratios = [f"{run.seconds[way]:.1f} s ({run.seconds[way] / alone:.2f}×)" for way in ways]
         cells = [f"{run.count}", f"{run.pages}", f"{alone:.1f} s", *ratios]
         lines.append("| " + " | ".join([*cells, f"{run.seconds['served']:.1f} s", f"{run.memory} MB"]) + " |")
-    return "\n".join([*lines, ""])
+    return "\n".join([*lines, TAIL])
