@@ -97,6 +97,27 @@ def test_parts_that_are_alike_share_one():
     assert "top" in shared[0].title
 
 
+CURVE = {"kind": "curve", "where": "front edge", "depth": "1 3/4 in", "length": "12 in"}
+
+
+def test_a_curve_runs_from_its_depth_at_the_end_to_the_edge():
+    """The line begins as far in as the plan says, ends at the edge, and never turns back."""
+    (one,) = made(part="rail", work=[CURVE])
+    drawn = [shape for shape in lines(one.scene, "bold") if shape.y2 > shape.y1]
+
+    wide = 4.75 * 72
+    assert (drawn[0].x1, drawn[0].y1) == pytest.approx((wide - 1.75 * 72, 0))
+    assert (drawn[-1].x2, drawn[-1].y2) == pytest.approx((wide, 12 * 72))
+    assert all(shape.x2 >= shape.x1 for shape in drawn)
+    middle = min(drawn, key=lambda shape: abs(shape.y1 - 6 * 72))
+    assert middle.x1 == pytest.approx(wide - 1.75 * 72 / 2)
+
+
+def test_a_curve_without_measures_has_no_template():
+    """Where the plan does not say how far in and how long, nothing is drawn."""
+    assert made(part="rail", work=[{"kind": "curve", "where": "front edge"}]) == ()
+
+
 def test_tiles_cover_the_whole_and_overlap():
     """Each tile fits on a sheet; together they show all, the joins twice."""
     (one,) = made(part="leg", work=[TAPER])

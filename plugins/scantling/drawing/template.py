@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
+from math import cos, pi
 
 from scantling.drawing.body import Body, make_bodies
 from scantling.drawing.detail import end_words, hole_columns, work_words
@@ -27,6 +29,8 @@ _LONGEST = 7 * PER_INCH
 """Of that strip, so that it fits on a sheet below its words."""
 _COMMON = (Angle(0), Angle(Fraction(45, 2)), Angle(45))
 """Angles at which every mitre saw has a stop; their ends need no template."""
+_CURVE_STEPS = 48
+"""Straight pieces of which a curve is drawn: shorter than a pencil line is wide."""
 _LETTERS = 10.0
 
 
@@ -98,6 +102,7 @@ def _of_part(part: FittedPart, body: Body | None, display: Display) -> Iterator[
 
 _LAID = {
     "taper": "Lay its end on the foot of the part; what is hatched falls off.",
+    "curve": "Lay its end on the end of the part that is hollowed; what is hatched falls off.",
     "shelf pin holes": "Set hole 1 at that distance from the end; go on with hole 1 on the last one drilled.",
     "holes": "Lay it on the end of the part.",
     "pocket holes": "Lay its end on the end of the part; each line is the middle of a hole.",
@@ -181,6 +186,8 @@ def _work(part: FittedPart, work: FittedWork, said: str) -> _Draft | None:
     kind = work.work.kind
     if kind == "taper" and work.depth is not None:
         shapes, label = _taper(part, work)
+    elif kind == "curve" and work.depth is not None and work.length is not None:
+        shapes, label = _curve(part, work)
     elif kind not in _LAID or work.from_end is None or work.apart is None or (work.count or 0) < 2:
         return None
     elif work.work.where.split()[-1:] == ["end"]:
@@ -209,6 +216,30 @@ def _taper(part: FittedPart, work: FittedWork) -> tuple[list[Shape], Point]:
         Text(foot / 2, 16, "foot", _LETTERS, "middle"),
     ]
     return shapes, (foot / 2, 40)
+
+
+def _curve(part: FittedPart, work: FittedWork) -> tuple[list[Shape], Point]:
+    """Return an easy line: as far in as `depth` at the end, out at the edge after `length`.
+
+    Half a wave of the cosine, so that it leaves both edges without a corner.
+    """
+    wide, deep, long = _units(part.width), _units(work.depth), _units(work.length)
+    low = min(long + PER_INCH, _units(part.length))
+    line = tuple(
+        (wide - deep * (1 + cos(pi * step / _CURVE_STEPS)) / 2, long * step / _CURVE_STEPS)
+        for step in range(_CURVE_STEPS + 1)
+    )
+    shapes: list[Shape] = [
+        Polygon(((wide, 0), *line), "", "cutaway"),
+        *(Line(*start, *end, "bold") for start, end in pairwise(line)),
+        Line(0, 0, wide - deep, 0, "bold"),
+        Line(wide - deep, 0, wide, 0, "hidden"),
+        Line(wide, 0, wide, long, "hidden"),
+        Line(wide, long, wide, low, "edge"),
+        Line(0, 0, 0, low, "edge"),
+        Line(0, low, wide, low, "hidden"),
+    ]
+    return shapes, ((wide - deep) / 2, 40)
 
 
 def _row(work: FittedWork) -> tuple[list[Shape], Point]:
