@@ -15,8 +15,9 @@ from scantling.cutting.order import Order, Wanted, write_order
 from scantling.cutting.problem import PartItem, Problem, Rules, StockItem
 from scantling.cutting.solve import solve
 from scantling.cutting.steps import DEFAULT_STEPS
-from scantling.cutting.tree import cuts_in_order, replay
+from scantling.cutting.tree import replay
 from scantling.cutting.trimmings import OffcutPiece
+from scantling.cutting.turns import cuts_in_order
 
 __all__ = [
     "DEFAULT_STEPS",

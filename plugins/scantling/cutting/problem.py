@@ -67,6 +67,17 @@ class Rules:
     """... and at least this wide is kept."""
 
 
+def worth_keeping(length: int, width: int, rules: Rules) -> int:
+    """Return what an offcut is worth: its area, or nothing where it is too short or too narrow to keep.
+
+    An offcut is as long as its longer side; the grain does not matter.
+    """
+    short, long = sorted((length, width))
+    if long < max(1, rules.keep_length) or short < max(1, rules.keep_width):
+        return 0
+    return length * width
+
+
 @dataclass(frozen=True, slots=True)
 class Problem:
     """Everything `solve` needs to know; all lengths are whole numbers of one unit."""

@@ -74,5 +74,5 @@ def _solved(problem: Problem, steps: int) -> Answer:
 def _finished(answer: Answer, problem: Problem) -> Answer:
     """Return an answer with the cuts and offcuts of its boards."""
     stock = {item.id: item for item in problem.stock}
-    boards = (with_cuts(board, stock[board.stock], problem.kerf, problem.rules) for board in answer.boards)
+    boards = (with_cuts(board, stock[board.stock], problem) for board in answer.boards)
     return replace(answer, boards=tuple(boards))
