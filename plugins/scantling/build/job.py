@@ -11,9 +11,9 @@ from pathlib import Path
 from scantling.build.cache import Cache
 from scantling.build.papers import print_plan
 from scantling.build.remembered import DiskMemory
-from scantling.pages import Choices, Finished, PlanMade, photos, plan_pages
+from scantling.pages import Choices, Finished, PlanMade, around, plan_pages
 from scantling.report import PlanCost, plan_cost
-from scantling.source import PLAN_FILE, SHOP_FILE, SourcePlan, SourceShop, load_plan, load_shop
+from scantling.source import PLAN_FILE, SHOP_FILE, SourcePlan, SourceShop, claim_of, load_plan, load_shop
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,13 +73,14 @@ def _shop(folder: str, content: bytes) -> SourceShop:
 
 def _finish(job: Job, plan: SourcePlan, cache: Cache) -> Made:
     if plan.fitter is None:
-        return Made(PlanMade(job.slug, None, Finished((), ()), plan.diagnostics), None, ())
+        broken = PlanMade(job.slug, None, Finished((), ()), plan.diagnostics, claim_of(plan))
+        return Made(broken, None, ())
     pages = plan_pages(plan, job.choices, memory=DiskMemory(cache))
-    beside = photos(plan, job.choices)
+    beside = around(plan, pages, job.choices)
     if job.with_paper:
         papers = tuple(print_plan(pages, plan, job.choices, job.pictures, cache))
         beside = replace(beside, files=(*beside.files, *papers))
     reports = [size.report for size in pages.sizes]
     wares = {line.ware.key for report in reports for line in report.materials.wares}
-    made = PlanMade(job.slug, replace(pages, sizes=()), beside, plan.diagnostics)
+    made = PlanMade(job.slug, replace(pages, sizes=()), beside, plan.diagnostics, claim_of(plan))
     return Made(made, plan_cost(reports[0]) if reports else None, tuple(sorted(wares)))

@@ -20,6 +20,7 @@ from scantling.source import (
     Diagnostic,
     SourcePlan,
     check_together,
+    claim_of,
     exit_status,
     from_fault,
     render_concise,
@@ -54,7 +55,7 @@ def _run(given: Namespace) -> int:
     shop = shop_of(folder)
     found: list[Diagnostic] = list(shop.diagnostics)
     plans = [plan_of(path, shop) for path in paths]
-    found += check_together(plans)
+    found += check_together(map(claim_of, plans))
     for plan in plans:
         found += plan.diagnostics
         found += _examined(plan, over_all_sizes=given.sweep)

@@ -18,6 +18,7 @@ from scantling.pages.words import Words, markdown_of, prose_of
 
 if TYPE_CHECKING:
     from scantling.pages.all_sizes import PlanPages, plan_pages
+    from scantling.pages.around_plan import around
     from scantling.pages.catalog import PAGE_MAKERS, PageMaker, PlanMade, gather_pages, make_pages
     from scantling.pages.choices import Choices
     from scantling.pages.faults import fault_page
@@ -28,7 +29,6 @@ if TYPE_CHECKING:
     from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES, TRIP
     from scantling.pages.live.viewer import ready_viewer
     from scantling.pages.markdown_words import render_words
-    from scantling.pages.photo_files import photos
     from scantling.pages.price_list import prices_page
     from scantling.pages.sections import SECTIONS
     from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
@@ -57,12 +57,12 @@ __all__ = [
     "SideFile",
     "Words",
     "alike",
+    "around",
     "fault_page",
     "gather_pages",
     "make_pages",
     "markdown_of",
     "overall_size",
-    "photos",
     "plan_drawings",
     "plan_fragments",
     "plan_pages",
@@ -83,7 +83,7 @@ _LATER = {
     "gather_pages": "catalog",
     "PlanPages": "all_sizes",
     "plan_pages": "all_sizes",
-    "photos": "photo_files",
+    "around": "around_plan",
     "make_pages": "catalog",
     "fault_page": "faults",
     "Finished": "finished",

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
 from scantling.pages.all_sizes import PlanPages, plan_pages
+from scantling.pages.around_plan import around
 from scantling.pages.calculator_pages import calculator_pages
 from scantling.pages.catalog_page import Carded, catalog_page
 from scantling.pages.check_page import check_page
@@ -13,9 +14,16 @@ from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
 from scantling.pages.linked_plan import LinkedPlan
 from scantling.pages.live.site import live_site
-from scantling.pages.photo_files import photos
 from scantling.pages.related import related, with_related
-from scantling.source import Catalog, Diagnostic, SourceShop, sort_diagnostics
+from scantling.source import (
+    Catalog,
+    Claim,
+    Diagnostic,
+    SourceShop,
+    check_together,
+    claim_of,
+    sort_diagnostics,
+)
 
 PageMaker = Callable[[SourceShop, Choices], Finished]
 """Makes further pages: calculators, for instance."""
@@ -35,6 +43,8 @@ class PlanMade:
     """Files beside its pages: photos, printed plans."""
     diagnostics: tuple[Diagnostic, ...]
     """Of reading the plan."""
+    claim: Claim | None = None
+    """What no other plan of the catalog may claim."""
 
 
 def make_pages(catalog: Catalog, choices: Choices) -> Finished:
@@ -45,10 +55,11 @@ def make_pages(catalog: Catalog, choices: Choices) -> Finished:
 def _made(catalog: Catalog, choices: Choices) -> Iterable[PlanMade]:
     for source in catalog.plans:
         if source.fitter is None:
-            yield PlanMade(source.slug, None, Finished((), ()), source.diagnostics)
+            yield PlanMade(source.slug, None, Finished((), ()), source.diagnostics, claim_of(source))
         else:
-            pages, beside = plan_pages(source, choices), photos(source, choices)
-            yield PlanMade(source.slug, pages, beside, source.diagnostics)
+            pages = plan_pages(source, choices)
+            beside = around(source, pages, choices)
+            yield PlanMade(source.slug, pages, beside, source.diagnostics, claim_of(source))
 
 
 def _linked(plans: Iterable[PlanMade]) -> list[LinkedPlan]:
@@ -96,6 +107,7 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
     ]
     told = [*shop.diagnostics]
     told += (one for plan in plans for one in plan.diagnostics)
+    told += check_together(plan.claim for plan in plans if plan.claim is not None)
     told += (one for part in parts for one in part.diagnostics)
     return Finished(
         pages=(

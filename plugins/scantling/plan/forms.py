@@ -352,6 +352,13 @@ PLAN: Form[Entry] = Form(
         Field("author", Text(200), "who designed it", default=""),
         Field("licence", Text(200), "what others may do with the plan", default=""),
         Field("revised", Date(), "the day of this revision", default=""),
+        Field(
+            "formerly",
+            Words(),
+            "folders in which the plan stood before; their addresses lead to this one",
+            default=(),
+            example="[hall-bench]",
+        ),
         Field("tools", Words(), "tools that the whole plan takes", default=()),
         Field("caution", ListOf(_PROSE), "what can hurt, for the whole plan", default=()),
         Field("photo", Record(PHOTO), "a picture of the finished piece"),

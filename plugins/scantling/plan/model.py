@@ -286,3 +286,5 @@ class Plan:
     overall: Mapping[str, str] = field(default_factory=dict)
     """Which name gives the width, depth and height of the whole piece."""
     accepts: Mapping[str, str] = field(default_factory=dict)
+    formerly: tuple[str, ...] = ()
+    """Folders in which it stood before."""

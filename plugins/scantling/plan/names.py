@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from scantling.fault import Fault, Note, Place, did_you_mean
 from scantling.plan.model import Plan
+from scantling.plan.offers import slug_of
 from scantling.plan.usable import is_name
 
 GIVEN = ("kerf", "surface")
@@ -24,6 +25,7 @@ def check_names(plan: Plan, faults: list[Fault]) -> None:
                     Fault("unknown-part", f"there is no part '{use.name}'", use.place, help_line, (note,))
                 )
     _check_overall(plan, faults)
+    _check_formerly(plan, faults)
 
 
 def _check_usable(plan: Plan, faults: list[Fault]) -> None:
@@ -99,3 +101,14 @@ def _check_overall(plan: Plan, faults: list[Fault]) -> None:
         elif name not in plan.sizes and name not in plan.lengths:
             help_line = did_you_mean(name, [*plan.sizes, *plan.lengths], kind="sizes and lengths")
             faults.append(Fault("unknown-name", f"there is no size or length '{name}'", place, help_line))
+
+
+def _check_formerly(plan: Plan, faults: list[Fault]) -> None:
+    for number, name in enumerate(plan.formerly):
+        place = Place(("formerly", number))
+        if name != slug_of(name):
+            help_line = f"write it as the folder was called: {slug_of(name)}"
+            faults.append(Fault("unusable-folder", f"'{name}' was never an address", place, help_line))
+        elif name == plan.slug:
+            message = f"'{name}' is what this plan's folder is called now"
+            faults.append(Fault("address-taken", message, place, "leave it out"))

@@ -18,7 +18,7 @@ from scantling.plan.screws import FASTENER_KINDS
 MOST_PARTS = 1000
 _SAME_IN_PLAN = (
     *("title", "summary", "intro", "tags", "room", "skill", "build_time", "author", "licence", "revised"),
-    *("tools", "photo", "lengths", "errata", "notes", "overall"),
+    *("formerly", "tools", "photo", "lengths", "errata", "notes", "overall"),
 )
 _SAME_IN_PART = (
     *("length", "width", "thick", "only_if", "longer", "wider", "cut_to_fit", "least_width", "ends"),

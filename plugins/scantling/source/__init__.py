@@ -24,7 +24,7 @@ from scantling.source.price_csv import ListedPrices, read_price_csv, unknown_tol
 from scantling.source.price_file import PRICE_FILE, price_text, read_price_file, write_price_file
 from scantling.source.reprice import with_prices
 from scantling.source.terminal import columns_of, render_concise, render_full, summarize, visible
-from scantling.source.together import check_together
+from scantling.source.together import Claim, check_together, claim_of
 
 __all__ = [
     "LARGEST_FILE",
@@ -32,6 +32,7 @@ __all__ = [
     "PRICE_FILE",
     "SHOP_FILE",
     "Catalog",
+    "Claim",
     "Diagnostic",
     "DiagnosticNote",
     "Document",
@@ -40,6 +41,7 @@ __all__ = [
     "SourceShop",
     "Spot",
     "check_together",
+    "claim_of",
     "columns_of",
     "count_severities",
     "exit_status",

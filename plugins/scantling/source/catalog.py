@@ -15,7 +15,7 @@ from scantling.source.diagnostic import Diagnostic, from_fault, from_found, sort
 from scantling.source.document import LARGEST_FILE, Document, Found, make_document, read_document
 from scantling.source.loaded import SourcePlan, SourceShop
 from scantling.source.plan_file import PlainData, read_plan_file, read_shop_file
-from scantling.source.together import check_together
+from scantling.source.together import check_together, claim_of
 
 PLAN_FILE = "plan.md"
 """What a plan's file is called; its folder has the plan's name."""
@@ -142,5 +142,5 @@ def read_catalog(folder: Path, *, root: Path | None = None) -> Catalog:
         load_plan(path, source_shop.shop, root=root) for path in paths if not path.parent.name.startswith(".")
     )
     diagnostics = [*source_shop.diagnostics, *(one for plan in plans for one in plan.diagnostics)]
-    diagnostics += check_together(plans)
+    diagnostics += check_together(map(claim_of, plans))
     return Catalog(folder, source_shop.shop, source_shop, plans, sort_diagnostics(diagnostics))

@@ -1,0 +1,25 @@
+"""What stands around the pages of a plan: photos, former addresses, the card that a link to it shows."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from scantling.pages.all_sizes import PlanPages
+from scantling.pages.choices import Choices
+from scantling.pages.finished import Finished
+from scantling.pages.photo_files import photos
+from scantling.pages.redirects import redirects
+from scantling.source import SourcePlan
+
+
+def around(source: SourcePlan, pages: PlanPages, choices: Choices) -> Finished:
+    """Return what stands around the pages of a plan that was read without faults.
+
+    Args:
+        pages: with the reports at each size.
+    """
+    assert source.plan is not None
+    made = photos(source, choices)
+    sizes = [at.offered.slug for at in pages.sizes]
+    moved = redirects(source.slug, pages.title, source.plan.formerly, sizes, choices)
+    return replace(made, files=(*made.files, *moved))
