@@ -14,6 +14,7 @@ PACKAGE = Path(__file__).resolve().parent.parent / "plugins" / "scantling"
 
 ENGINE = (
     "fault",
+    "words",
     "quantities",
     "measure",
     "geometry",
@@ -30,7 +31,7 @@ ENGINE = (
 """The engine's rooms from the lowest up: a room may import only what stands before it."""
 ROOMS = (*ENGINE, "source", "pages", "paper", "build", "host", "cli")
 
-NO_FLOATS = ("fault", "measure", "formula", "form", "shop", "plan")
+NO_FLOATS = ("fault", "words", "measure", "formula", "form", "shop", "plan")
 """Rooms in which a size is exact from end to end."""
 
 OUT_OF_REACH = {

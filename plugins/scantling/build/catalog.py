@@ -13,6 +13,7 @@ from scantling.build.workers import do_all
 from scantling.pages import Choices, Finished, gather_pages, prices_page
 from scantling.report import PriceRecord, price_record
 from scantling.source import PLAN_FILE, SHOP_FILE, load_shop, read_price_file
+from scantling.words import language_of, speaking
 
 PICTURES = {".jpg", ".jpeg", ".png", ".webp", ".avif", ".gif"}
 
@@ -48,6 +49,11 @@ def build_catalog(folder: Path, how: How) -> Built:
     Args:
         folder: the folder with the shop file and a folder for each plan.
     """
+    with speaking(language_of(how.choices.language)):
+        return _build(folder, how)
+
+
+def _build(folder: Path, how: How) -> Built:
     cache = Cache(how.cache)
     shop = load_shop(folder / SHOP_FILE, root=folder.resolve().parent)
     jobs = list(_jobs(folder, how))

@@ -14,6 +14,7 @@ from scantling.build.remembered import DiskMemory
 from scantling.pages import Choices, Finished, PlanMade, around, plan_pages
 from scantling.report import PlanCost, plan_cost
 from scantling.source import PLAN_FILE, SHOP_FILE, SourcePlan, SourceShop, claim_of, load_plan, load_shop
+from scantling.words import language_of, speaking
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +47,8 @@ class Made:
 
 def finish(job: Job) -> Made:
     """Return everything that is made of one plan."""
-    with tempfile.TemporaryDirectory(prefix="scantling-") as aside:
+    language = language_of(job.choices.language)
+    with speaking(language), tempfile.TemporaryDirectory(prefix="scantling-") as aside:
         return _finish(job, _read(job, Path(aside)), Cache(job.cache))
 
 

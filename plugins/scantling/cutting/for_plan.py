@@ -14,6 +14,7 @@ from scantling.fault import Fault, Faulty
 from scantling.measure import Length, Money
 from scantling.plan import FittedPart, FittedPlan
 from scantling.shop import Sale, Shop, Stock
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +61,7 @@ class CutBoard:
     @property
     def name(self) -> str:
         """Return how lists and diagrams call it: "2x4 no. 1"."""
-        return f"{self.stock.key} no. {self.number}"
+        return say("{stock} no. {number}", stock=self.stock.key, number=self.number)
 
 
 @dataclass(frozen=True, slots=True)

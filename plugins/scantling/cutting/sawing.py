@@ -1,9 +1,9 @@
 """Which cuts free the pieces of a board, where they lie as they do.
 
-A panel is parted by cuts right through it, crosscuts or rips. Where there is a choice, the cuts are those that
-need least of the store, then those that a hand can make safely, then those that leave the offcut most worth
-keeping, then those with fewest settings of the saw. Crosscuts that would leave short lengths to be ripped are
-left for after the rip, where one rip goes through several of them: rip long, then crosscut.
+A panel is parted by cuts right through it, crosscuts or rips. Where there is a choice, the cuts are those
+that need least of the store, then those that a hand can make safely, then those that leave the offcut most
+worth keeping, then those with fewest settings of the saw. Crosscuts that would leave short lengths to be
+ripped wait, where one rip goes through several of them: rip long, then crosscut.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from scantling.cutting.problem import Rules, worth_keeping
 Rect = tuple[int, int, int, int]
 """Left end, lower edge, length and width."""
 Score = tuple[int, int, int, int, int]
-"""Cuts at the store, unsafe cuts, the best offcut's worth (below nothing), settings, cuts: the less the better."""
+"""Cuts at the store, unsafe cuts, the best offcut's worth below nothing, settings, cuts: less is better."""
 _NONE: frozenset[tuple[bool, int]] = frozenset()
 SHORT = "the piece is shorter than is safe to rip: rip a longer one first, then crosscut"
 NARROW = "the strip is narrower than is safe to rip: set the fence for the wide side, or use another saw"
@@ -138,7 +138,7 @@ class Saw:
     ) -> Sequence[int]:
         """Return how many neighbours may be freed as one: the first, all of them, or any number.
 
-        All of them are freed as one, which cuts off the end, only before others are cut off in this direction.
+        All of them are freed as one, which cuts off the end, only before any are cut off in this direction.
         """
         count = len(groups)
         if count == 1:

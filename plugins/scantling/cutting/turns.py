@@ -22,7 +22,7 @@ def numbered(root: Panel, longest: int | None) -> Panel:
     numbers: dict[tuple[int, ...], int] = {}
     last: Setting | None = None
     while ready:
-        ready.sort(key=lambda one: _turn(*one, last, longest))
+        ready.sort(key=lambda one: _turn(one[0], one[1], last, longest))
         depth, panel = ready.pop(0)
         cut = _cut_of(panel)
         numbers[_place(panel)] = len(numbers) + 1

@@ -10,6 +10,7 @@ from scantling.drawing.shape import Scene, Shape
 from scantling.drawing.stage import Room, Stage, draw, look, set_stage
 from scantling.geometry import CORNER, Vector
 from scantling.plan import FittedPart
+from scantling.words import say
 
 _TALLEST = 1.15
 """A picture is at most so many times as high as it is wide."""
@@ -27,13 +28,13 @@ def corner_view(model: Model, *, width: float = 440.0, sizes: bool = True) -> Sc
     shapes = draw(model.corner, stage, model.titles)
     if sizes:
         shapes += _sizes(model, stage)
-    title = f"{model.fitted.plan.title}, from the corner"
+    title = say("{plan}, from the corner", plan=model.fitted.plan.title)
     return Scene(width, high + (46 if sizes else 20), tuple(shapes), title, _told(model))
 
 
 def _told(model: Model) -> str:
     parts = ", ".join(f"{part.count} {part.id}" for part in model.fitted.parts)
-    return f"The finished piece seen from its right front corner: {parts}."
+    return say("The finished piece seen from its right front corner: {parts}.", parts=parts)
 
 
 def _sizes(model: Model, stage: Stage) -> list[Shape]:
@@ -86,8 +87,9 @@ def exploded_view(model: Model, *, width: float = 440.0, apart: float = 0.7) -> 
     shapes += callouts(targets, 13, width - 13, 18, max(tall, 24.0 * len(targets) / 2))
     entries = [Entry(part.letter, key_words(part, part.count, model)) for part in model.fitted.parts]
     key, y = key_lines(entries, tall + 20, width)
-    title = f"{model.fitted.plan.title}, taken apart"
-    told = "The parts pulled apart: " + "; ".join(f"{entry.letter}, {entry.words}" for entry in entries) + "."
+    title = say("{plan}, taken apart", plan=model.fitted.plan.title)
+    parts = "; ".join(f"{entry.letter}, {entry.words}" for entry in entries)
+    told = say("The parts pulled apart: {parts}.", parts=parts)
     return Scene(width, y + 10, (*shapes, *key), title, told)
 
 

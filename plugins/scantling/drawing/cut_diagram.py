@@ -14,6 +14,7 @@ from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.grain import clip_level, level_grain
 from scantling.drawing.lettering import shorten, text_width, wrap
 from scantling.drawing.shape import Group, Line, Rectangle, Scene, Shape, Strokes, Text
+from scantling.words import say
 
 _TITLE, _LABEL, _SMALL, _KEY = 14.0, 11.5, 10.0, 11.0
 _LEFT, _RIGHT = 10.0, 26.0
@@ -70,9 +71,12 @@ def cut_diagram(board: BoardPicture, *, width: float = 440.0) -> Scene:
 def told(board: BoardPicture) -> str:
     """Return what a diagram shows, in words."""
     pieces = "; ".join(f"{piece.letter} {piece.name}, {piece.size}" for piece in board.pieces)
-    kept = "; ".join(f"kept offcut, {offcut.size}" for offcut in board.offcuts)
-    cuts = "; ".join(f"cut {cut.number}: {cut.setting}" for cut in board.cuts)
-    sentences = [f"From {board.name}, {board.size}: {pieces}", kept, cuts]
+    kept = "; ".join(say("kept offcut, {size}", size=offcut.size) for offcut in board.offcuts)
+    cuts = "; ".join(
+        say("cut {number}: {setting}", number=cut.number, setting=cut.setting) for cut in board.cuts
+    )
+    first = say("From {board}, {size}: {pieces}", board=board.name, size=board.size, pieces=pieces)
+    sentences = [first, kept, cuts]
     return ". ".join(sentence for sentence in sentences if sentence) + "."
 
 
@@ -100,7 +104,7 @@ def _width_fits(board: BoardPicture, frame: _Frame) -> bool:
 
 
 def _heading(board: BoardPicture, frame: _Frame, width: float) -> list[Shape]:
-    like = f" ({board.like_this} boards cut alike)" if board.like_this > 1 else ""
+    like = say(" ({count} boards cut alike)", count=board.like_this) if board.like_this > 1 else ""
     name = board.name + like
     shapes: list[Shape] = [Text(_LEFT, 15, name, _TITLE, look="ink strong")]
     size = board.size
@@ -137,14 +141,15 @@ def _offcut(offcut: OffcutPicture, frame: _Frame) -> Group:
     middle, words = x + length / 2, _offcut_words(offcut, length, height)
     first = y + height / 2 + 3.5 - (len(words) - 1) * 6
     label = [Text(middle, first + i * 12, line, _SMALL, "middle", "ink halo") for i, line in enumerate(words)]
-    return Group((box, *label), title=f"kept offcut, {offcut.size}")
+    return Group((box, *label), title=say("kept offcut, {size}", size=offcut.size))
 
 
 def _offcut_words(offcut: OffcutPicture, length: float, height: float) -> list[str]:
     """Return "keep" and the size, on one line or more, as full as there is room for."""
     along, _, over = offcut.size.partition(" × ")
-    folded = ["keep", along, *([f"× {over}"] if over else [])]
-    for lines in ([f"keep: {offcut.size}"], ["keep", offcut.size], folded, [offcut.size], ["keep"]):
+    keep, whole = say("keep"), say("keep: {size}", size=offcut.size)
+    folded = [keep, along, *([f"× {over}"] if over else [])]
+    for lines in ([whole], [keep, offcut.size], folded, [offcut.size], [keep]):
         widest = max(text_width(line, _SMALL) for line in lines)
         if widest + 6 <= length and height >= len(lines) * 12 + 2:
             return lines
@@ -289,13 +294,15 @@ def _notes(
     sizes = ", ".join(dict.fromkeys(offcut.size for offcut in unsaid))
     if unsaid:
         y += _KEY + 4
-        shapes.append(Text(_LEFT, y, shorten(f"keep (dotted): {sizes}", _KEY, width - 20), _KEY))
+        shapes.append(
+            Text(_LEFT, y, shorten(say("keep (dotted): {sizes}", sizes=sizes), _KEY, width - 20), _KEY)
+        )
     steps, y = _columns(_settings(board.cuts), y + 2, width, circled=True)
     shapes += steps
     if frame.upscale > frame.scale * 1.01:
         y += _SMALL + 5
         times = f"{frame.upscale / frame.scale:.1f}".removesuffix(".0")
-        words = f"The width is drawn {times} times as large as the length."
+        words = say("The width is drawn {times} times as large as the length.", times=times)
         shapes.append(Text(_LEFT, y, words, _SMALL, look="soft"))
     return shapes, y
 

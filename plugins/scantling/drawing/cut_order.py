@@ -14,6 +14,7 @@ from itertools import pairwise
 
 from scantling.drawing.board_picture import CutPicture
 from scantling.measure import Length
+from scantling.words import say as tell
 
 Box = tuple[Length, Length, Length, Length]
 """Where a piece or an offcut lies: from the left end, from the upper edge, along the board, across it."""
@@ -70,9 +71,9 @@ def cut_order(
 
 def _setting(cut: _Cut, say: Callable[[Length], str]) -> str:
     if cut.is_trim:
-        return "trim the end square" if cut.way == 0 else "trim the edge straight"
+        return tell("trim the end square") if cut.way == 0 else tell("trim the edge straight")
     shown = say(Length(cut.setting))
-    return f"crosscut at {shown}" if cut.way == 0 else f"rip, fence at {shown}"
+    return tell("crosscut at {size}" if cut.way == 0 else "rip, fence at {size}", size=shown)
 
 
 def _rect(box: Box) -> _Rect:

@@ -15,6 +15,7 @@ from scantling.drawing.profile import has_profile, profile
 from scantling.drawing.shape import Circle, Group, Line, Polygon, Polyline, Rectangle, Scene, Shape, Text
 from scantling.measure import Display, Length, tangent, write_angle
 from scantling.plan import FittedEnd, FittedPart, FittedProse, FittedWork, Quoted
+from scantling.words import say
 
 _LEFT, _TOP = 12.0, 44.0
 _LOWEST, _HIGHEST = 64.0, 150.0
@@ -87,10 +88,10 @@ def detail_drawing(part: FittedPart, display: Display, *, width: float = 440.0) 
     shapes += _first_distances(sheet, shown, display)
     words = [(str(number), work_words(work, display)) for number, work in enumerate(shown, 1)]
     if slanted:
-        words.append(("", f"ends: {end_words(part)}"))
+        words.append(("", say("ends: {how}", how=end_words(part))))
     more, y = _below(sheet, shown, words, y + 28, width, display)
     told = f"{part.letter} {part.id}: " + "; ".join(text for _, text in words) + "."
-    return Scene(width, y + 8, (*shapes, *more), f"{part.id}, joinery", told)
+    return Scene(width, y + 8, (*shapes, *more), say("{part}, joinery", part=part.id), told)
 
 
 def _sheet(part: FittedPart, width: float) -> Sheet:
@@ -128,15 +129,16 @@ def _end_off(sheet: Sheet, end: FittedEnd) -> float:
 def end_words(part: FittedPart) -> str:
     """Return how a part's ends are cut: "mitre 33.9°, both leaning the same way"."""
     if part.ends is None:
-        return "square"
+        return say("square")
     left, right = (
-        end.kind if end.kind == "square" else f"{end.kind} {write_angle(end.angle)}" for end in part.ends
+        say(end.kind) if end.kind == "square" else f"{say(end.kind)} {write_angle(end.angle)}"
+        for end in part.ends
     )
-    both = left if left == right else f"{left} at the left, {right} at the right"
+    both = left if left == right else say("{left} at the left, {right} at the right", left=left, right=right)
     if left != right or part.part.ends is None:
         return both
     return f"{both}, " + (
-        "both leaning the same way" if part.part.ends.parallel else "leaning towards each other"
+        say("both leaning the same way") if part.part.ends.parallel else say("leaning towards each other")
     )
 
 
@@ -149,12 +151,14 @@ def work_words(work: FittedWork, display: Display) -> str:
     kind = work.work.kind
     round_hole = "holes" in kind and kind != "pocket holes"
     measures = [
-        f"{work.count} of them" if work.count and work.count > 1 else "",
-        f"{display.length(work.width)} {'across' if round_hole else 'wide'}" if work.width else "",
-        f"{display.length(work.depth)} deep" if work.depth else "",
-        f"{display.length(work.length)} long" if work.length else "",
-        f"the first {display.length(work.from_end)} from the {_edge_or_end(work)}" if work.from_end else "",
-        f"{display.length(work.apart)} apart" if work.apart else "",
+        say("{count} of them", count=work.count) if work.count and work.count > 1 else "",
+        say("{size} across" if round_hole else "{size} wide", size=display.length(work.width))
+        if work.width
+        else "",
+        say("{size} deep", size=display.length(work.depth)) if work.depth else "",
+        say("{size} long", size=display.length(work.length)) if work.length else "",
+        _first_words(work, display) if work.from_end else "",
+        say("{size} apart", size=display.length(work.apart)) if work.apart else "",
         _plain(work.note, display),
     ]
     told = ", ".join(measure for measure in measures if measure)
@@ -176,8 +180,11 @@ def _value(quoted: Quoted, display: Display) -> str:
     return str(int(value)) if isinstance(value, Fraction) and value.denominator == 1 else str(value)
 
 
-def _edge_or_end(work: FittedWork) -> str:
-    return "edge" if _runs_along(work) or work.work.kind == "pocket holes" else "end"
+def _first_words(work: FittedWork, display: Display) -> str:
+    assert work.from_end is not None
+    from_edge = _runs_along(work) or work.work.kind == "pocket holes"
+    told = "the first {size} from the edge" if from_edge else "the first {size} from the end"
+    return say(told, size=display.length(work.from_end))
 
 
 def _runs_along(work: FittedWork) -> bool:
@@ -389,6 +396,12 @@ def _below(
         times = f"{sheet.upscale / sheet.scale:.1f}".removesuffix(".0")
         y += 16
         shapes.append(
-            Text(_LEFT, y, f"The width is drawn {times} times as large as the length.", 10, look="soft")
+            Text(
+                _LEFT,
+                y,
+                say("The width is drawn {times} times as large as the length.", times=times),
+                10,
+                look="soft",
+            )
         )
     return shapes, y

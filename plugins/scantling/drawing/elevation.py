@@ -13,6 +13,7 @@ from scantling.drawing.shape import Scene, Shape, Text
 from scantling.drawing.stage import Room, Stage, draw, look, set_stage
 from scantling.geometry import FRONT, SIDE, TOP, View
 from scantling.measure import Length
+from scantling.words import mark, say
 
 _LETTER, _TOP, _MARGIN = 11.0, 20.0, 46.0
 _LONG = 9 / 20
@@ -58,12 +59,20 @@ def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
     low = bottom + (36 if chain else 18)
     shapes += frame.overall(low)
     shapes += frame.upright_chain(left + wide + 14)
-    title = f"{model.fitted.plan.title}, from {_from(face)}"
+    title = say(_TITLES[face.name], plan=model.fitted.plan.title)
     return Scene(width, low + 14, tuple(shapes), title, frame.told())
 
 
-def _from(face: Face) -> str:
-    return face.name if face.name == "above" else f"the {face.name}"
+_TITLES = {
+    "front": mark("{plan}, from the front"),
+    "right side": mark("{plan}, from the right side"),
+    "above": mark("{plan}, from above"),
+}
+_TOLD = {
+    "front": mark("The piece seen from the front: {width} wide and {height} high on the page."),
+    "right side": mark("The piece seen from the right side: {width} wide and {height} high on the page."),
+    "above": mark("The piece seen from above: {width} wide and {height} high on the page."),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +88,7 @@ class _Frame:
     def told(self) -> str:
         """Return what the elevation shows, in words."""
         width, height = (self._words(self._whole(axis)) for axis in (self.face.level, self.face.rise))
-        return f"The piece seen from {_from(self.face)}: {width} wide and {height} high on the page."
+        return say(_TOLD[self.face.name], width=width, height=height)
 
     def overall(self, y: float) -> list[Shape]:
         """Return the lines of the overall measures."""

@@ -8,6 +8,7 @@ from scantling.drawing.stage import Stage
 from scantling.geometry import CORNER, Vector
 from scantling.measure import Display, Length
 from scantling.plan import FittedPlan
+from scantling.words import say
 
 _MARGIN = 36.0
 
@@ -36,10 +37,14 @@ def plain_outline(
         for name, one, other, off in edges
         if name in sizes
     ]
-    words = ", ".join(f"{name} {shown.length(length)}" for name, length in sizes.items())
-    told = f"A plain box of the overall size: {words}. The parts are not drawn."
+    words = ", ".join(f"{say(name)} {shown.length(length)}" for name, length in sizes.items())
+    told = say("A plain box of the overall size: {sizes}. The parts are not drawn.", sizes=words)
     return Scene(
-        width, (bottom - top) * scale + 46, tuple(shapes), f"{fitted.plan.title}, overall size", told
+        width,
+        (bottom - top) * scale + 46,
+        tuple(shapes),
+        say("{plan}, overall size", plan=fitted.plan.title),
+        told,
     )
 
 

@@ -10,6 +10,8 @@ from itertools import pairwise
 from scantling.drawing.lettering import text_width
 from scantling.drawing.number import short
 from scantling.drawing.shape import Circle, Line, Point, Polyline, Scene, Shape, Text
+from scantling.measure import local_marks
+from scantling.words import say
 
 _LETTER = 11.0
 
@@ -93,7 +95,7 @@ def round_ticks(least: float, most: float, wanted: int = 5) -> tuple[tuple[float
 
 def _words(value: Fraction) -> str:
     text = f"{float(value):,.4f}".rstrip("0").rstrip(".")
-    return "0" if text == "-0" else text
+    return "0" if text == "-0" else local_marks(text)
 
 
 def plot_scene(plot: Plot, *, width: float = 440.0, height: float = 260.0) -> Scene:
@@ -108,7 +110,11 @@ def plot_scene(plot: Plot, *, width: float = 440.0, height: float = 260.0) -> Sc
     for mark in plot.marks:
         shapes += _mark(frame, mark, width)
     return Scene(
-        width, height, tuple(shapes), plot.title or f"{plot.up.title} by {plot.across.title}", plot.told
+        width,
+        height,
+        tuple(shapes),
+        plot.title or say("{up} by {across}", up=plot.up.title, across=plot.across.title),
+        plot.told,
     )
 
 

@@ -14,6 +14,7 @@ from scantling.drawing.shape import Scene, Shape
 from scantling.drawing.stage import Room, Stage, draw, set_stage
 from scantling.geometry import Vector
 from scantling.plan import FittedStep
+from scantling.words import say
 
 _MOST_ARROWS = 6
 _REACH = 0.16
@@ -77,9 +78,18 @@ def step_picture(model: Model, built: Built, number: int, *, width: float = 440.
     entries = _entries(model, built)
     key, y = key_lines(entries, high + 46, width)
     added = "; ".join(entry.words for entry in entries)
-    before = "to what stands already" if built.before else "first"
-    told = f"Step {number} adds {before}, hatched in the picture: {added}."
-    return Scene(width, y + 10, (*shapes, *key), f"Step {number}", told)
+    told = (
+        "Step {number} adds to what stands already, hatched in the picture: {added}."
+        if built.before
+        else "Step {number} adds first, hatched in the picture: {added}."
+    )
+    return Scene(
+        width,
+        y + 10,
+        (*shapes, *key),
+        say("Step {number}", number=number),
+        say(told, number=number, added=added),
+    )
 
 
 def _entries(model: Model, built: Built) -> list[Entry]:

@@ -18,6 +18,7 @@ from scantling.drawing.shape import Circle, Line, Point, Polygon, Scene, Shape, 
 from scantling.geometry import Solid, cross, dot, minus, unit
 from scantling.measure import Angle, Display, Length, tangent
 from scantling.plan import FittedEnd, FittedPart, FittedPlan, FittedWork
+from scantling.words import mark, say
 
 PER_INCH = 72.0
 """Units an inch."""
@@ -85,7 +86,7 @@ def _put_together(drafts: list[_Draft]) -> Template:
     reach = list(_reach(first.shapes))
     told = f"{words}. {first.how}"
     width, height = max(x for x, _ in reach), max(y for _, y in reach)
-    return Template(title, told, Scene(width, height, shapes, f"{title}, full size", told))
+    return Template(title, told, Scene(width, height, shapes, say("{part}, full size", part=title), told))
 
 
 def _of_part(part: FittedPart, body: Body | None, display: Display) -> Iterator[_Draft]:
@@ -101,11 +102,13 @@ def _of_part(part: FittedPart, body: Body | None, display: Display) -> Iterator[
 
 
 _LAID = {
-    "taper": "Lay its end on the foot of the part; what is hatched falls off.",
-    "curve": "Lay its end on the end of the part that is hollowed; what is hatched falls off.",
-    "shelf pin holes": "Set hole 1 at that distance from the end; go on with hole 1 on the last one drilled.",
-    "holes": "Lay it on the end of the part.",
-    "pocket holes": "Lay its end on the end of the part; each line is the middle of a hole.",
+    "taper": mark("Lay its end on the foot of the part; what is hatched falls off."),
+    "curve": mark("Lay its end on the end of the part that is hollowed; what is hatched falls off."),
+    "shelf pin holes": mark(
+        "Set hole 1 at that distance from the end; go on with hole 1 on the last one drilled."
+    ),
+    "holes": mark("Lay it on the end of the part."),
+    "pocket holes": mark("Lay its end on the end of the part; each line is the middle of a hole."),
 }
 
 
@@ -129,10 +132,14 @@ def _end(part: FittedPart, end: FittedEnd, at: int) -> _Draft:
         Line(0, run, wide, run, "hidden"),
     )
     both = part.ends is not None and part.ends[0] == part.ends[1]
-    where = "" if both else f", {('left', 'right')[at]} end"
-    side = "face" if end.kind == "mitre" else "edge"
-    how = f"Lay it on the {side}; its long point is the part's end, the dashed line is square to it."
-    return _Draft(part, end.kind + where, f"ends: {end_words(part)}", how, shapes, (wide / 2, run + 40))
+    where = "" if both else say((", left end", ", right end")[at])
+    how = say(
+        "Lay it on the face; its long point is the part's end, the dashed line is square to it."
+        if end.kind == "mitre"
+        else "Lay it on the edge; its long point is the part's end, the dashed line is square to it."
+    )
+    ends = say("ends: {how}", how=end_words(part))
+    return _Draft(part, say(end.kind) + where, ends, how, shapes, (wide / 2, run + 40))
 
 
 def _compound(part: FittedPart, body: Body) -> _Draft | None:
@@ -162,10 +169,11 @@ def _compound(part: FittedPart, body: Body) -> _Draft | None:
         shapes += [Line(x1, y1, x2, y2, "bold"), Line(x1, low, x2, low, "hidden")]
         shapes += [Line(x, y, x, low, "cut" if abs(x - left * PER_INCH) < 1e-6 else "edge") for x, y in ends]
     label = (left * PER_INCH / 2, low - 40)
-    return _Draft(part, "compound cut", f"ends: {end_words(part)}", _FOLDED, tuple(shapes), label)
+    said = say("ends: {how}", how=end_words(part))
+    return _Draft(part, say("compound cut"), said, say(_FOLDED), tuple(shapes), label)
 
 
-_FOLDED = (
+_FOLDED = mark(
     "Fold it on the broken line and lay it around an edge, its long point at the corner that is longest; "
     "turn it over for the mirror image."
 )
@@ -196,7 +204,7 @@ def _work(part: FittedPart, work: FittedWork, said: str) -> _Draft | None:
         shapes, label = _row(work)
     else:
         return None
-    return _Draft(part, kind, said, _LAID[kind], tuple(shapes), label)
+    return _Draft(part, say(kind), said, say(_LAID[kind]), tuple(shapes), label)
 
 
 def _taper(part: FittedPart, work: FittedWork) -> tuple[list[Shape], Point]:

@@ -8,6 +8,7 @@ from math import ceil
 
 from scantling.drawing.shape import Circle, Group, Line, Point, Polygon, Scene, Shape, Text
 from scantling.drawing.template import PER_INCH
+from scantling.words import say
 
 MOST_WIDE, MOST_HIGH = 6.25 * PER_INCH, 7.25 * PER_INCH
 """What fits between the margins of Letter and of A4, below a heading."""
@@ -63,7 +64,12 @@ def _tile(scene: Scene, name: str, window: _Window) -> Tile:
     width, height = window.right - window.left + 2 * margin, window.low - window.top + 2 * margin
     label = (Text(MARGIN, 11.0, name, 11.0, look="ink strong"),) if marks else ()
     shapes = (*label, Group((*inside, *marks), margin - window.left, margin - window.top))
-    return Tile(name, Scene(width, height, shapes, f"{scene.title}, tile {name}", scene.told))
+    return Tile(
+        name,
+        Scene(
+            width, height, shapes, say("{drawing}, tile {name}", drawing=scene.title, name=name), scene.told
+        ),
+    )
 
 
 def _joins(scene: Scene, window: _Window) -> Iterator[Shape]:

@@ -3,6 +3,7 @@
 Nothing here is a float. A value is rounded once, when it is written, and the rounding can be stated.
 """
 
+from scantling.measure.currency import Currency, read_currency
 from scantling.measure.display import Display, round_to_total
 from scantling.measure.irrational import arc_sine, arc_tangent, cosine, diagonal, root, sine, tangent
 from scantling.measure.plain import Angle, Money, Weight
@@ -20,6 +21,9 @@ from scantling.measure.trade import (
     surface_measure,
 )
 from scantling.measure.writing import (
+    local_decimal,
+    local_marks,
+    plain_money,
     round_length,
     saw_setting,
     write_angle,
@@ -31,6 +35,7 @@ from scantling.measure.writing import (
     write_linear,
     write_money,
     write_number,
+    write_round_money,
     write_volume,
     write_weight,
 )
@@ -41,6 +46,7 @@ __all__ = [
     "UNIT_WORDS",
     "Angle",
     "Area",
+    "Currency",
     "Display",
     "Length",
     "LongUnit",
@@ -60,8 +66,12 @@ __all__ = [
     "cosine",
     "diagonal",
     "linear_feet",
+    "local_decimal",
+    "local_marks",
+    "plain_money",
     "read_angle",
     "read_area",
+    "read_currency",
     "read_length",
     "read_money",
     "read_number",
@@ -84,6 +94,7 @@ __all__ = [
     "write_linear",
     "write_money",
     "write_number",
+    "write_round_money",
     "write_volume",
     "write_weight",
 ]

@@ -9,7 +9,8 @@ from fractions import Fraction
 from scantling.measure.quantity import Way
 from scantling.measure.rounding import Rounded, System, share_steps, step_of
 from scantling.measure.space import Length
-from scantling.measure.writing import round_length, spell_length, write_decimal, write_fraction
+from scantling.measure.writing import local_decimal, round_length, spell_length, write_fraction
+from scantling.words import say
 
 DENOMINATORS = (2, 4, 8, 16, 32, 64)
 
@@ -50,19 +51,19 @@ class Display:
         """Say which way and by how much a value was rounded; nothing where it is exact."""
         if rounded.is_exact:
             return ""
-        direction = "up" if rounded.off > Length(0) else "down"
-        return f"rounded {direction} by {self._size(abs(rounded.off))}"
+        told = "rounded up by {size}" if rounded.off > Length(0) else "rounded down by {size}"
+        return say(told, size=self._size(abs(rounded.off)))
 
     def _size(self, off: Length) -> str:
         if self.system == "mm":
-            return f"{write_decimal(off.mm, 1)} mm" if off.mm * 20 >= 1 else "less than 0.1 mm"
+            return f"{local_decimal(off.mm, 1)} mm" if off.mm * 20 >= 1 else say("less than 0.1 mm")
         inches = off.inches
         if inches.denominator in (*DENOMINATORS, 128):
             return f"{write_fraction(inches)} in"
         bound = Fraction(1, 128)
         while bound < inches:
             bound *= 2
-        return f"less than {bound} in"
+        return say("less than {size} in", size=bound)
 
 
 def round_to_total(lengths: Iterable[Length], display: Display) -> tuple[Rounded, ...]:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from scantling.measure.currency import money_form
 from scantling.measure.plain import Angle, Money, Weight
 from scantling.measure.quantity import Number, Way, round_number
 from scantling.measure.rounding import Rounded, System, round_steps
 from scantling.measure.space import Area, Length, Volume
+from scantling.words import say, spoken
 
 
 def write_decimal(number: Number, places: int) -> str:
@@ -67,46 +69,89 @@ def spell_length(length: Length, *, system: System, feet: bool = False) -> str:
 def write_area(area: Area, *, system: System = "in") -> str:
     """Write an area in square feet or square metres, to two decimals."""
     if system == "mm":
-        return f"{write_decimal(area.square_metres, 2)} m²"
-    return f"{write_decimal(area.square_feet, 2)} sq ft"
+        return f"{local_decimal(area.square_metres, 2)} m²"
+    return f"{local_decimal(area.square_feet, 2)} sq ft"
 
 
 def write_volume(volume: Volume, *, system: System = "in") -> str:
     """Write a volume in cubic feet to two decimals, or cubic metres to four."""
     if system == "mm":
-        return f"{write_decimal(volume.cubic_metres, 4)} m³"
-    return f"{write_decimal(volume.cubic_feet, 2)} cu ft"
+        return f"{local_decimal(volume.cubic_metres, 4)} m³"
+    return f"{local_decimal(volume.cubic_feet, 2)} cu ft"
 
 
 def write_weight(weight: Weight, *, system: System = "in") -> str:
     """Write a weight in pounds, or in kilograms where lengths are in millimetres, to one decimal."""
     if system == "mm":
-        return f"{write_decimal(weight.kilograms, 1)} kg"
-    return f"{write_decimal(weight.pounds, 1)} lb"
+        return f"{local_decimal(weight.kilograms, 1)} kg"
+    return f"{local_decimal(weight.pounds, 1)} lb"
 
 
 def write_board_feet(board_feet: Number) -> str:
     """Write a number of board feet, to two decimals."""
-    return f"{write_decimal(board_feet, 2)} bd ft"
+    return f"{local_decimal(board_feet, 2)} bd ft"
 
 
 def write_linear(length: Length, *, system: System = "in") -> str:
     """Write a total of lengths: linear feet, or metres, to two decimals."""
     if system == "mm":
-        return f"{write_decimal(length.mm / 1000, 2)} m"
-    return f"{write_decimal(length.feet, 2)} linear ft"
+        return f"{local_decimal(length.mm / 1000, 2)} m"
+    return say("{feet} linear ft", feet=local_decimal(length.feet, 2))
 
 
 def write_money(money: Money, currency: str = "$") -> str:
-    """Write a sum of money: `$1,204.50`, `-$4.28`."""
-    sign = "-" if money.cents < 0 else ""
-    return f"{sign}{currency}{write_decimal(Fraction(abs(money.cents), 100), 2)}"
+    """Write a sum of money as its locale does: `$1,204.50`, `-$4.28`; `1.204,50 €` in German.
+
+    Args:
+        currency: a sign, in the way of the language that is spoken; or a `Currency` with a locale.
+    """
+    form = money_form(currency)
+    amount = write_decimal(Fraction(abs(money.cents), 100), 2).translate(_marks(form.decimal, form.thousands))
+    return _signed(form.below if money.cents < 0 else form.pattern, amount, currency)
+
+
+def write_round_money(money: Money, currency: str = "$") -> str:
+    """Write a sum of money, without its cents where there are none: `$250`."""
+    if money.cents % 100:
+        return write_money(money, currency)
+    form = money_form(currency)
+    amount = write_decimal(abs(money.cents) // 100, 0).translate(_marks(form.decimal, form.thousands))
+    return _signed(form.below if money.cents < 0 else form.pattern, amount, currency)
+
+
+def plain_money(money: Money) -> str:
+    """Write a sum as it is typed in any language, with a point and no sign: `1204.50`."""
+    return write_decimal(Fraction(money.cents, 100), 2).replace(",", "")
+
+
+def _signed(pattern: str, amount: str, sign: str) -> str:
+    """Return an amount with its sign; letters stand apart from digits (CLDR, currency spacing)."""
+    if sign[-1:].isalpha():
+        pattern = pattern.replace("¤#", "¤\u00a0#")
+    return pattern.replace("#", amount).replace("¤", sign).strip("\u00a0")
+
+
+def _marks(decimal: str, thousands: str) -> dict[int, str]:
+    return {ord("."): decimal, ord(","): thousands}
+
+
+def local_marks(text: str) -> str:
+    """Return a number as written here, `1,204.5`, with the marks of the language that is spoken."""
+    language = spoken()
+    if language.decimal == ".":
+        return text
+    return text.translate(_marks(language.decimal, language.thousands))
+
+
+def local_decimal(number: Number, places: int) -> str:
+    """Write a number with so many decimals, as the language that is spoken does."""
+    return local_marks(write_decimal(number, places))
 
 
 def write_angle(angle: Angle) -> str:
     """Write an angle to the nearest tenth of a degree, whole where that is exact: `45°`, `22.5°`."""
     tenths = round_number(angle.degrees * 10)
-    return f"{write_number(Fraction(tenths, 10))}°"
+    return f"{local_marks(write_number(Fraction(tenths, 10)))}°"
 
 
 def saw_setting(angle: Angle) -> Angle:

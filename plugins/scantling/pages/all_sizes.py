@@ -28,6 +28,7 @@ from scantling.pages.structured import how_to
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
 from scantling.report import Report, cost_by_size, main_size, plan_data, report_on
 from scantling.source import Diagnostic, SourcePlan, from_fault
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +106,7 @@ def _sizes(
     source: SourcePlan, fitter: Fitter, faults: list[Diagnostic], memory: Memory | None
 ) -> Iterator[AtSize]:
     told: set[tuple[object, ...]] = set()
-    for size in (Offered("", "usual size", USUAL), *offered_choices(fitter.plan)):
+    for size in (Offered("", say("usual size"), USUAL), *offered_choices(fitter.plan)):
         try:
             yield AtSize(size, report_on(fitter, size.choice, memory=memory))
         except Faulty as faulty:

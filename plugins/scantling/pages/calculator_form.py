@@ -8,9 +8,11 @@ from collections.abc import Mapping
 from scantling.calculators import MEANT, Ask, Calculator
 from scantling.measure import Display
 from scantling.pages.html import escape, tag
+from scantling.pages.live.choice import display_data
+from scantling.words import mark, say
 
-WITHOUT_SCRIPT = "With your own numbers this is worked out in your browser, which needs JavaScript."
-FROM_FILE = (
+WITHOUT_SCRIPT = mark("With your own numbers this is worked out in your browser, which needs JavaScript.")
+FROM_FILE = mark(
     "This page was opened as a file, and browsers do not let a file reckon. The worked example below is "
     "all here; for your own numbers open the site from a web server, or type this in a terminal:"
 )
@@ -30,16 +32,16 @@ def calculator_form(
     """
     rows = "".join(_row(ask, start[ask.name]) for ask in calculator.asks) + _units(display)
     buttons = (
-        tag("button", "Back to the example", type="button", data_live_reset=True),
-        tag("button", "Copy a link to this answer", type="button", data_live_copy=True),
+        tag("button", say("Back to the example"), type="button", data_live_reset=True),
+        tag("button", say("Copy a link to this answer"), type="button", data_live_copy=True),
     )
     status = (
         tag("p", "", class_="sc-live__fault", hidden=True, data_fault="")
-        + tag("progress", "", max="4", value="0", aria_label="Getting ready", hidden=True)
+        + tag("progress", "", max="4", value="0", aria_label=say("Getting ready"), hidden=True)
         + tag("p", "", role="status", aria_live="polite", class_="sc-live__say", data_live_say=True)
     )
     inner = (
-        tag("h2", "Your numbers", id="your-numbers")
+        tag("h2", say("Your numbers"), id="your-numbers")
         + tag("div", rows, class_="sc-live__choices")
         + tag("p", "".join(buttons), class_="sc-live__buttons")
         + status
@@ -48,20 +50,20 @@ def calculator_form(
         "section",
         inner,
         class_="sc-live",
-        hidden=True,
+        inert=True,
         aria_labelledby="your-numbers",
         data_live="calculator",
         data_calculator=calculator.slug,
         data_engine=engine,
         data_shop=f"../../{folder}/live-shop.json",
         data_start=_json(start),
-        data_display=_json({"units": display.system, "fraction": display.denominator}),
+        data_display=_json(display_data(display)),
         data_search_exclude="true",
     )
-    without = tag("noscript", tag("p", WITHOUT_SCRIPT, class_="sc-live__without"))
+    without = tag("noscript", tag("p", say(WITHOUT_SCRIPT), class_="sc-live__without"))
     command = tag("code", escape(f"scantling calc {calculator.slug}"))
     from_file = tag(
-        "p", f"{FROM_FILE} {command}", class_="sc-live__without", hidden=True, data_live_file=True
+        "p", f"{say(FROM_FILE)} {command}", class_="sc-live__without", hidden=True, data_live_file=True
     )
     return section + tag("div", without + from_file, data_search_exclude="true")
 
@@ -72,7 +74,7 @@ def _json(data: object) -> str:
 
 def _row(ask: Ask, text: str) -> str:
     field = f"calc-{ask.name}"
-    hint = ask.help or ("may be left open" if ask.optional else "")
+    hint = ask.help or (say("may be left open") if ask.optional else "")
     if ask.kind in LONG:
         hint = "; ".join(part for part in (hint, MEANT[ask.kind]) if part)
     label = tag("label", escape(ask.label) + (tag("small", escape(hint)) if hint else ""), for_=field)
@@ -103,10 +105,10 @@ def _row(ask: Ask, text: str) -> str:
 
 
 def _units(display: Display) -> str:
-    label = tag("label", "Show lengths in", for_="calc-units")
+    label = tag("label", say("Show lengths in"), for_="calc-units")
     options = "".join(
         tag("option", words, value=system, selected=system == display.system)
-        for system, words in (("in", "inches"), ("mm", "millimetres"))
+        for system, words in (("in", say("inches")), ("mm", say("millimetres")))
     )
     control = tag("select", options, id="calc-units", data_name="units")
     return tag("div", label + control, class_="sc-live__row")

@@ -8,6 +8,7 @@ from scantling.calculators import Answer, Shown, Table, run
 from scantling.measure import Display
 from scantling.pages.drawings import Drawing, as_drawing
 from scantling.pages.html import escape, items, tag
+from scantling.words import say
 
 Address = Callable[[Drawing], str]
 """Says where a drawing is: a file beside the page, or an address that carries the drawing itself."""
@@ -101,4 +102,4 @@ def _notes(answer: Answer) -> str:
 
 def _working(answer: Answer) -> str:
     lines = items(escape(line) for line in answer.working())
-    return tag("p", tag("b", "The sum, with these numbers")) + lines if lines else ""
+    return tag("p", tag("b", say("The sum, with these numbers"))) + lines if lines else ""

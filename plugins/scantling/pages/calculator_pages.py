@@ -7,7 +7,7 @@ from itertools import groupby
 from urllib.parse import quote_plus
 
 from scantling.calculators import SUBJECTS, Calculator, calculators, run
-from scantling.measure import Length, write_fraction, write_money
+from scantling.measure import Length, plain_money, write_fraction, write_money
 from scantling.pages.calculator_form import calculator_form
 from scantling.pages.calculator_fragment import answer_drawings, answer_html
 from scantling.pages.check_page import link_to_check
@@ -18,9 +18,10 @@ from scantling.pages.html import escape, tag
 from scantling.pages.linked_plan import Ladder, LinkedPlan
 from scantling.pages.markdown_words import escape_markdown
 from scantling.shop import Shop
+from scantling.words import mark, say
 
 FOLDER, SCALING = "calculators", "scale-plan"
-INTRO = (
+INTRO = mark(
     "Questions that come up at the bench, away from any plan, each with its picture, its formula "
     "and where that is from."
 )
@@ -37,7 +38,7 @@ def calculator_pages(shop: Shop | None, plans: Iterable[LinkedPlan], choices: Ch
 
 
 def _index(every: tuple[Calculator, ...]) -> Page:
-    blocks = ["# Calculators", INTRO]
+    blocks = [f"# {say('Calculators')}", say(INTRO)]
     for subject, group in groupby(
         sorted(every, key=lambda one: list(SUBJECTS).index(one.subject)), key=lambda one: one.subject
     ):
@@ -47,7 +48,7 @@ def _index(every: tuple[Calculator, ...]) -> Page:
                 f"- [{one.question}]({one.slug}/index.md) {escape_markdown(one.title)}" for one in group
             )
         )
-    meta = {"title": "Calculators", "description": in_front_matter(INTRO)}
+    meta = {"title": say("Calculators"), "description": in_front_matter(say(INTRO))}
     return Page(f"{FOLDER}/index.md", "\n\n".join(blocks) + "\n", meta, in_nav=True)
 
 
@@ -68,13 +69,15 @@ def _page(
         f"# {escape_markdown(one.title)}",
         f"**{escape_markdown(one.question)}**",
         form,
-        "## The answer",
-        tag("p", tag("b", "A worked example. ") + escape(one.example.story), data_calc_story=True),
+        f"## {say('The answer')}",
+        tag("p", tag("b", say("A worked example. ")) + escape(one.example.story), data_calc_story=True),
         tag("section", shown, data_search_exclude="true"),
         *_behind(one),
         *(_costs(plans, choices, currency) if one.slug == SCALING else _links(one, plans, choices.folder)),
         tag(
-            "div", tag("p", "Found under: " + escape(", ".join(found)), class_="sc-found"), class_="sc-ending"
+            "div",
+            tag("p", say("Found under: {words}", words=escape(", ".join(found))), class_="sc-found"),
+            class_="sc-ending",
         ),
     ]
     meta = {
@@ -89,27 +92,29 @@ def _page(
 
 def _behind(one: Calculator) -> Iterator[str]:
     """Yield the formula, how far it can be trusted, its source, and what can hurt."""
-    yield "## The formula"
+    yield f"## {say('The formula')}"
     yield "\n".join(f"- {escape_markdown(line)}" for line in one.formula)
     yield escape_markdown(one.exactness)
-    yield "## Where it comes from"
+    yield f"## {say('Where it comes from')}"
     yield "\n".join(f"- {escape_markdown(line)}" for line in one.source)
     if one.caution:
-        yield "## Take care"
+        yield f"## {say('Take care')}"
         yield tag("div", tag("p", escape(one.caution)), class_="sc-caution")
-    yield "In a terminal: " + tag("code", escape(f"scantling calc {one.slug}"))
+    yield say("In a terminal: ") + tag("code", escape(f"scantling calc {one.slug}"))
 
 
 def _links(one: Calculator, plans: tuple[LinkedPlan, ...], folder: str) -> Iterator[str]:
     fits = [plan for plan in plans if any(plan.has(feature) for feature in one.features)]
     if fits:
-        yield "## Plans that ask this question"
+        yield f"## {say('Plans that ask this question')}"
         yield "\n".join(
             f"- [{escape_markdown(plan.title)}](../../{folder}/{plan.slug}/index.md)" for plan in fits
         )
     if one.checks:
         asked = " ".join(link_to_check(name, "../../") for name in one.checks)
-        yield f"Every plan here is checked with the same formula, at each of its sizes: {asked}"
+        yield say(
+            "Every plan here is checked with the same formula, at each of its sizes: {checks}", checks=asked
+        )
 
 
 def _costs(plans: tuple[LinkedPlan, ...], choices: Choices, currency: str) -> Iterator[str]:
@@ -121,21 +126,21 @@ def _costs(plans: tuple[LinkedPlan, ...], choices: Choices, currency: str) -> It
         for ladder in plan.ladders
     ]
     if lines:
-        yield "## Plans that come in several sizes"
+        yield f"## {say('Plans that come in several sizes')}"
         yield "\n".join(lines)
 
 
 def _ladder(plan: LinkedPlan, ladder: Ladder, choices: Choices, currency: str) -> str:
     sizes = [(choices.display.length(size), write_money(cost, currency)) for size, cost in ladder.costs]
-    words = escape(", ".join(f"{size} for {cost}" for size, cost in sizes))
+    words = escape(", ".join(say("{size} for {cost}", size=size, cost=cost) for size, cost in sizes))
     if not choices.engine:
         return words
     usual = _typed(ladder.usual)
-    pairs = (f"{_typed(size)} = {write_money(cost, '').replace(',', '')}" for size, cost in ladder.costs)
+    pairs = (f"{_typed(size)} = {plain_money(cost)}" for size, cost in ladder.costs)
     costs = ", ".join(pairs)
     query = f"?usual={quote_plus(usual)}&wanted={quote_plus(usual)}&costs={quote_plus(costs)}"
-    whole = f"put these in: {plan.title}, {ladder.name}"
-    return f"{words} ({tag('a', 'put these in', href=query, aria_label=whole)})"
+    whole = say("put these in: {plan}, {size}", plan=plan.title, size=ladder.name)
+    return f"{words} ({tag('a', say('put these in'), href=query, aria_label=whole)})"
 
 
 def _typed(length: Length) -> str:

@@ -24,6 +24,7 @@ from scantling.source import (
     claim_of,
     sort_diagnostics,
 )
+from scantling.words import language_of, speaking
 
 PageMaker = Callable[[SourceShop, Choices], Finished]
 """Makes further pages: calculators, for instance."""
@@ -49,7 +50,8 @@ class PlanMade:
 
 def make_pages(catalog: Catalog, choices: Choices) -> Finished:
     """Return every page of a catalog; what is faulty is left out and told of."""
-    return gather_pages(catalog.source_shop, _made(catalog, choices), choices)
+    with speaking(language_of(choices.language)):
+        return gather_pages(catalog.source_shop, _made(catalog, choices), choices)
 
 
 def _made(catalog: Catalog, choices: Choices) -> Iterable[PlanMade]:

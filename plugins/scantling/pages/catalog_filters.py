@@ -5,22 +5,26 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from fractions import Fraction
+from pathlib import Path
 
-from scantling.measure import Display, Length, Money, write_money
+from scantling.measure import Display, Length, Money, write_round_money
 from scantling.pages.finding import THOUSAND, Finding, time_order
 from scantling.pages.html import escape, tag
+from scantling.pages.live.script_words import known_words
+from scantling.words import counted, mark, say
 
+_SCRIPT = Path(__file__).parent / "notebook/assets/scantling/finding.js"
 FEWEST = 2
 """Plans from which on there is something to narrow down."""
 _BUDGETS = (10, 25, 50, 75, 100, 150, 200, 250, 300, 400, 500, 750, 1000, 1500, 2000, 3000)
 _INCHES = (8, 12, 16, 18, 20, 24, 30, 36, 42, 48, 60, 72, 84, 96)
 _MILLIMETRES = (200, 300, 400, 450, 500, 600, 750, 900, 1050, 1200, 1500, 1800, 2100, 2400)
 _ORDERS = (
-    ("", "as listed"),
-    ("title", "name"),
-    ("cost", "cost, least first"),
-    ("width", "width, narrowest first"),
-    ("new", "newest revision"),
+    ("", mark("as listed")),
+    ("title", mark("name")),
+    ("cost", mark("cost, least first")),
+    ("width", mark("width, narrowest first")),
+    ("new", mark("newest revision")),
 )
 
 
@@ -29,15 +33,16 @@ def filters(findings: Sequence[Finding], display: Display, currency: str) -> str
     if len(findings) < FEWEST:
         return ""
     form = "".join((*_groups(findings), *_limits(findings, display, currency), _select("order", _ORDERS)))
-    clear = tag("button", "Show every plan", type="button", data_clear=True)
-    say = tag("p", _plans(len(findings)), role="status", aria_live="polite", data_say=True)
+    clear = tag("button", say("Show every plan"), type="button", data_clear=True)
+    told = tag("p", _plans(len(findings)), role="status", aria_live="polite", data_say=True)
     return tag(
         "form",
-        tag("div", form, class_="sc-find__row") + tag("div", say + clear, class_="sc-find__row"),
+        tag("div", form, class_="sc-find__row") + tag("div", told + clear, class_="sc-find__row"),
         class_="sc-find",
         hidden=True,
-        aria_label="Narrow the plans down",
+        aria_label=say("Narrow the plans down"),
         data_find=True,
+        data_words=known_words(_SCRIPT.read_text("utf-8")),
     )
 
 
@@ -69,17 +74,17 @@ def _json(words: object) -> str:
 
 
 def _plans(count: int) -> str:
-    return "1 plan" if count == 1 else f"{count} plans"
+    return counted("{count} plan", "{count} plans", count)
 
 
 def _groups(findings: Sequence[Finding]) -> Iterator[str]:
-    yield _group("room", "Room", _counted((found.room,) for found in findings))
-    yield _group("skill", "Skill", _counted((found.skill,) for found in findings))
-    yield _group("time", "Build time", _counted(((found.time,) for found in findings), time_order))
-    yield _group("material", "Made of", _counted(found.materials for found in findings))
+    yield _group("room", say("Room"), _counted((found.room,) for found in findings))
+    yield _group("skill", say("Skill"), _counted((found.skill,) for found in findings))
+    yield _group("time", say("Build time"), _counted(((found.time,) for found in findings), time_order))
+    yield _group("material", say("Made of"), _counted(found.materials for found in findings))
     tools = _counted(dict.fromkeys(name for tool in found.tools for name in tool) for found in findings)
-    yield _group("have", "Tools that I have", tools, ticked=True)
-    yield _group("tag", "Tags", _counted(found.tags for found in findings))
+    yield _group("have", say("Tools that I have"), tools, ticked=True)
+    yield _group("tag", say("Tags"), _counted(found.tags for found in findings))
 
 
 def _counted(words: Iterable[Iterable[str]], order: Callable[[str], object] = str.casefold) -> dict[str, int]:
@@ -98,8 +103,8 @@ def _group(name: str, title: str, counts: dict[str, int], *, ticked: bool = Fals
         return ""
     inner = "".join(_choice(name, word, count, ticked=ticked) for word, count in counts.items())
     if ticked:
-        inner += tag("button", "All", type="button", data_all=name)
-        inner += tag("button", "None", type="button", data_none=name)
+        inner += tag("button", say("All"), type="button", data_all=name)
+        inner += tag("button", say("None"), type="button", data_none=name)
     legend = tag("legend", escape(title))
     head = tag("summary", escape(title) + " " + tag("b", "", data_chosen=name))
     return tag("details", head + tag("fieldset", legend + inner), class_="sc-find__group")
@@ -113,16 +118,19 @@ def _choice(name: str, word: str, count: int, *, ticked: bool) -> str:
 def _limits(findings: Sequence[Finding], display: Display, currency: str) -> Iterator[str]:
     costs = [found.cents for found in findings]
     budgets = [(str(step), _round(step, currency), step * 100) for step in _BUDGETS]
-    yield _limit("budget", "Budget", "cost", _telling(budgets, costs))
+    yield _limit("budget", say("Budget"), "cost", _telling(budgets, costs))
     widths = [found.least_width for found in findings if found.least_width is not None]
-    yield _limit("width", "Space this wide", "least-width", _telling(_widths(display), widths))
+    yield _limit("width", say("Space this wide"), "least-width", _telling(_widths(display), widths))
     sheets = [found.sheets for found in findings]
-    several = (("0", "none", 0), ("1", "1 at most", 1), ("2", "2 at most", 2), ("3", "3 at most", 3))
-    yield _limit("sheets", "Sheets to buy", "sheets", _telling(several, sheets))
+    several = [
+        ("0", say("none"), 0),
+        *((str(most), say("{count} at most", count=most), most) for most in (1, 2, 3)),
+    ]
+    yield _limit("sheets", say("Sheets to buy"), "sheets", _telling(several, sheets))
 
 
 def _round(sum_: int, currency: str) -> str:
-    return write_money(Money(sum_ * 100), currency).removesuffix(".00")
+    return write_round_money(Money(sum_ * 100), currency)
 
 
 Limit = tuple[str, str, int]
@@ -146,7 +154,7 @@ def _telling(limits: Sequence[Limit], numbers: Sequence[int]) -> list[tuple[Limi
 def _limit(name: str, title: str, fact: str, limits: Sequence[tuple[Limit, int]]) -> str:
     if not limits:
         return ""
-    options = tag("option", "any", value="")
+    options = tag("option", say("any"), value="")
     options += "".join(
         tag("option", escape(f"{words} ({count})"), value=key, data_words=words, data_most=most)
         for (key, words, most), count in limits
@@ -156,6 +164,6 @@ def _limit(name: str, title: str, fact: str, limits: Sequence[tuple[Limit, int]]
 
 
 def _select(name: str, choices: Sequence[tuple[str, str]]) -> str:
-    options = "".join(tag("option", escape(words), value=key) for key, words in choices)
+    options = "".join(tag("option", escape(say(words)), value=key) for key, words in choices)
     select = tag("select", options, name=name, autocomplete="off")
-    return tag("label", tag("span", "Order by") + select, class_="sc-find__limit")
+    return tag("label", tag("span", say("Order by")) + select, class_="sc-find__limit")

@@ -6,9 +6,10 @@ from scantling.checks import CHECKS, Check
 from scantling.pages.finished import Finished, Page
 from scantling.pages.html import escape, tag
 from scantling.pages.markdown_words import escape_markdown
+from scantling.words import mark, say
 
 PATH = "checks/index.md"
-_INTRO = (
+_INTRO = mark(
     "Each plan here is read by a program before it is published, at its usual size and at every size "
     "that it offers. "
     "These are the questions. An answer is guidance: nothing here proves that a piece is strong or "
@@ -22,13 +23,13 @@ def check_page() -> Finished:
     groups: dict[str, list[Check]] = {}
     for check in CHECKS:
         groups.setdefault(check.group, []).append(check)
-    blocks = ["# What every plan is asked", _INTRO]
+    blocks = [f"# {say('What every plan is asked')}", say(_INTRO)]
     for group, checks in groups.items():
         blocks.append(f"## {escape_markdown(group)}")
         blocks += (_question(check) for check in checks)
     meta = {
-        "title": "What every plan is asked",
-        "description": "The questions that each plan is asked, at every size.",
+        "title": say("What every plan is asked"),
+        "description": say("The questions that each plan is asked, at every size."),
     }
     return Finished((Page(PATH, "\n\n".join(blocks) + "\n", meta, in_nav=True),), ())
 

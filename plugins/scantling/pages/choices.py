@@ -25,5 +25,7 @@ class Choices:
     """What turns a piece around in a reader's browser, by the digest of its files; "" for a site without."""
     papers: bool = False
     """Whether printable plans lie beside the pages, which then link to them."""
+    language: str = "en"
+    """The language of the site's own words, by its code; see `scantling.words`."""
     site_url: str = ""
     """Where the site is on the web; "" if nowhere. Printed plans lead back to it."""

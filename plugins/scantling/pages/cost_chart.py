@@ -11,6 +11,7 @@ from scantling.pages.html import escape, items, tag
 from scantling.pages.look import Look
 from scantling.plan import write_choice
 from scantling.report import CostChart, Report, write_value
+from scantling.words import say
 
 MOST_SPOTS = 6
 """Sweet spots that are named; the chart shows all."""
@@ -26,10 +27,10 @@ def cost_drawing(chart: CostChart, report: Report, display: Display) -> Drawing:
     cost = report.totals.cost
     plot = Plot(
         across=Axis(f"{chart.size}, {_unit(here, display)}", points[0][0], points[-1][0]),
-        up=Axis(f"cost, {currency}", min(costs) - room / 8, max(costs) + room / 5),
+        up=Axis(say("cost, {currency}", currency=currency), min(costs) - room / 8, max(costs) + room / 5),
         curves=(Curve(points, steps=True),),
         marks=(Mark(_across(here, display), cost.cents / 100, write_money(cost, currency)),),
-        title=f"Cost by {chart.size}",
+        title=say("Cost by {size}", size=chart.size),
         told=_told(chart, currency, display),
     )
     return as_drawing("cost by size", plot_scene(plot), "")
@@ -40,14 +41,22 @@ def cost_words(chart: CostChart, report: Report, drawing: Drawing, look: Look) -
     currency = report.shop.currency
     spots = sorted(chart.sweet_spots, key=lambda spot: -(spot.rise.cents))[:MOST_SPOTS]
     told = [
-        f"{_link(chart.size, spot.value, look)} for {escape(write_money(spot.cost, currency))}; "
-        f"the next costs {escape(write_money(spot.rise, currency))} more"
+        say(
+            "{size} for {cost}; the next costs {more} more",
+            size=_link(chart.size, spot.value, look),
+            cost=escape(write_money(spot.cost, currency)),
+            more=escape(write_money(spot.rise, currency)),
+        )
         for spot in sorted(spots, key=lambda spot: spot.cost.cents)
     ]
     first = tag(
-        "p", f"{_range(chart, look.display)} the cost moves in steps, as boards and sheets are added."
+        "p",
+        say(
+            "{range} the cost moves in steps, as boards and sheets are added.",
+            range=_range(chart, look.display),
+        ),
     )
-    lists = tag("p", "Good places to stop:") + items(told) if told else ""
+    lists = tag("p", say("Good places to stop:")) + items(told) if told else ""
     return first + figure(drawing, look) + lists
 
 
@@ -61,16 +70,17 @@ def _range(chart: CostChart, display: Display) -> str:
     tried = ""
     if len(chart.points) > 2:
         step: Value = chart.points[1].value - chart.points[0].value  # type: ignore[operator, assignment]
-        tried = f", tried every {write_value(step, display)},"
-    return escape(f"From {chart.size} {first} to {last}{tried}")
+        tried = say(", tried every {step},", step=write_value(step, display))
+    return escape(say("From {size} {first} to {last}", size=chart.size, first=first, last=last) + tried)
 
 
 def _told(chart: CostChart, currency: str, display: Display) -> str:
     first, last = chart.points[0], chart.points[-1]
     ends = [
-        f"{write_money(end.cost, currency)} at {write_value(end.value, display)}" for end in (first, last)
+        say("{cost} at {size}", cost=write_money(end.cost, currency), size=write_value(end.value, display))
+        for end in (first, last)
     ]
-    return f"The cost by {chart.size}: {', '.join(ends)}, in steps between."
+    return say("The cost by {size}: {ends}, in steps between.", size=chart.size, ends=", ".join(ends))
 
 
 def _across(value: Value, display: Display) -> float:
@@ -80,4 +90,4 @@ def _across(value: Value, display: Display) -> float:
 
 
 def _unit(value: Value, display: Display) -> str:
-    return display.system if isinstance(value, Length) else "number"
+    return display.system if isinstance(value, Length) else say("number")

@@ -7,13 +7,14 @@ from scantling.pages.html import escape, sentence, tag
 from scantling.pages.look import Look
 from scantling.plan import FittedPart
 from scantling.report import Report, origin_words, part_notes
+from scantling.words import mark, say
 
-_COLUMNS = ("Part", "Count", "Length", "Width", "Thick", "Comes from")
+_COLUMNS = (mark("Part"), mark("Count"), mark("Length"), mark("Width"), mark("Thick"), mark("Comes from"))
 
 
 def cut_list(report: Report, look: Look) -> str:
     """Return the cut list as a table."""
-    head = tag("tr", "".join(tag("th", name, scope="col") for name in _COLUMNS))
+    head = tag("tr", "".join(tag("th", say(name), scope="col") for name in _COLUMNS))
     rows = "".join(_row(part, report, look) for part in report.fitted.parts)
     return tag("table", tag("thead", head) + tag("tbody", rows), class_="sc-table sc-cuts")
 

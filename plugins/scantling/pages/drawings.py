@@ -26,6 +26,7 @@ from scantling.measure import Display
 from scantling.pages.board_pictures import alike, board_picture
 from scantling.pages.html import slug
 from scantling.report import Report
+from scantling.words import mark, say
 
 WIDTH = 440.0
 """How wide drawings are in their own units where nothing else is asked for."""
@@ -85,13 +86,12 @@ class Drawings:
             return ()
         width = self._width
         faces = [
-            as_drawing(name, elevation(self._model, name, width=width), f"From {_SEEN[name]}")
-            for name in FACES
+            as_drawing(name, elevation(self._model, name, width=width), say(_SEEN[name])) for name in FACES
         ]
         # the key of many parts would fill a narrow column
         few = len(self._report.fitted.parts) <= FEW_PARTS
         apart = exploded_view(self._model, width=width if few else WIDTH)
-        return (*faces, as_drawing("apart", apart, "Taken apart"))
+        return (*faces, as_drawing("apart", apart, say("Taken apart")))
 
     @cached_property
     def cuts(self) -> tuple[Drawing, ...]:
@@ -124,7 +124,7 @@ class Drawings:
         yield from (*self.views, *self.cuts, *self.details, *self.steps.values())
 
 
-_SEEN = {"front": "the front", "side": "the right side", "top": "above"}
+_SEEN = {"front": mark("From the front"), "side": mark("From the right side"), "top": mark("From above")}
 
 
 def as_drawing(name: str, scene: Scene, caption: str) -> Drawing:
@@ -145,7 +145,7 @@ def cut_drawings(report: Report, display: Display, *, narrow: float = WIDTH) -> 
         scene = cut_diagram(picture)
         if picture.width > SQUARISH * picture.length and narrow < scene.width:
             scene = cut_diagram(picture, width=narrow)
-        drawing = as_drawing(f"cut {boards[0].name.replace(' no.', '')}", scene, "")
+        drawing = as_drawing(f"cut {boards[0].stock.key} {boards[0].number}", scene, "")
         made.append(replace(drawing, alt=told(picture)))
     return _named(made)
 

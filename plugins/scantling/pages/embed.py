@@ -22,6 +22,7 @@ from scantling.pages.markdown_words import bare
 from scantling.pages.picture import picture
 from scantling.pages.structured import address
 from scantling.report import Report
+from scantling.words import say, spoken
 
 _HERE = Path(__file__).parent / "embedded"
 _SANDBOX = "allow-scripts allow-popups allow-popups-to-escape-sandbox"
@@ -49,7 +50,7 @@ def _page(report: Report, drawing: Drawing | None, look: Look, folder: str, choi
     small = {file: replace(size, widths=size.widths[:1]) for file, size in look.photos.items()}
     shown = picture(report, drawing, replace(look, up="../", across="../", photos=small))
     link = tag("a", title, href=home, target="_blank", rel="noopener")
-    more = tag("a", "Cut list, diagrams and steps", href=home, target="_blank", rel="noopener")
+    more = tag("a", say("Cut list, diagrams and steps"), href=home, target="_blank", rel="noopener")
     body = "".join(
         (
             tag("h1", link),
@@ -63,7 +64,7 @@ def _page(report: Report, drawing: Drawing | None, look: Look, folder: str, choi
     style = (_HERE / "embed.css").read_text("utf-8")
     script = (_HERE / "embed.js").read_text("utf-8")
     return (
-        '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        f'<!doctype html>\n<html lang="{spoken().code}">\n<head>\n<meta charset="utf-8">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         f'<meta name="robots" content="noindex">\n<link rel="canonical" href="{home}">\n'
         f"<title>{title}</title>\n<style>\n{style}</style>\n</head>\n<body>\n<main>{body}</main>\n"
@@ -94,11 +95,11 @@ def _table(report: Report) -> str:
         )
         for line in bought(report)
     )
-    head = tag("tr", "".join(tag("th", word, scope="col") for word in ("Buy", "Item", "Cost")))
+    head = tag("tr", "".join(tag("th", word, scope="col") for word in (say("Buy"), say("Item"), say("Cost"))))
     cost = escape(write_money(report.totals.cost, report.shop.currency))
-    foot = tag("tr", tag("th", "Together", scope="row", colspan=2) + tag("td", tag("b", cost)))
+    foot = tag("tr", tag("th", say("Together"), scope="row", colspan=2) + tag("td", tag("b", cost)))
     day = report.shop.prices_of
-    note = tag("p", escape(f"Prices of {day}; yours will differ."), class_="note") if day else ""
+    note = tag("p", escape(say("Prices of {day}; yours will differ.", day=day)), class_="note") if day else ""
     return tag("table", tag("thead", head) + tag("tbody", rows) + tag("tfoot", foot)) + note
 
 
@@ -108,11 +109,12 @@ def _fragment(report: Report, look: Look, folder: str, choices: Choices) -> str:
     lines = "".join(
         tag("li", escape(f"{line.quantity} × {line.name}: {line.cost}")) + "\n" for line in bought(report)
     )
-    cost = write_money(report.totals.cost, report.shop.currency)
+    together = escape(say("Together {cost}", cost=write_money(report.totals.cost, report.shop.currency)))
     return (
         f"<h3>{tag('a', escape(_title(report)), href=home)}</h3>\n"
         f"<p>{_summary(report, look)}</p>\n"
-        f"<p>{_facts(report, look)}</p>\n<ul>\n{lines}</ul>\n<p>Together {escape(cost)}</p>\n"
+        f"<p>{_facts(report, look)}</p>\n<ul>\n{lines}</ul>\n"
+        f"<p>{together}</p>\n"
     )
 
 
@@ -121,11 +123,14 @@ def embed_words(report: Report, folder: str, choices: Choices) -> str:
     if not choices.site_url:
         return ""
     code = tag("textarea", escape(_code(report, folder, choices)), readonly=True, rows=8, spellcheck="false")
-    words = tag("span", "A frame with its picture and its materials list, which follow the plan:")
+    words = tag("span", say("A frame with its picture and its materials list, which follow the plan:"))
     label = tag("label", words + code)
-    plain = tag("a", "a piece of plain HTML", href="embed/fragment.html")
-    mail = tag("p", f"For mail, a feed or a place that takes no frames there is {plain}, as of today.")
-    head = tag("summary", "Put this plan into a post")
+    plain = tag("a", say("a piece of plain HTML"), href="embed/fragment.html")
+    mail = tag(
+        "p",
+        say("For mail, a feed or a place that takes no frames there is {plain}, as of today.", plain=plain),
+    )
+    head = tag("summary", say("Put this plan into a post"))
     return tag("details", head + label + mail, class_="sc-find__group sc-embed")
 
 
@@ -135,7 +140,7 @@ def _code(report: Report, folder: str, choices: Choices) -> str:
     frame = tag(
         "iframe",
         src=source,
-        title=f"{_title(report)}: what it takes",
+        title=say("{plan}: what it takes", plan=_title(report)),
         width="100%",
         height=_HEIGHT,
         style="border:0",

@@ -8,8 +8,9 @@ from scantling.measure import Length, write_money, write_weight
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.report import Report, percent, write_thick, write_value
+from scantling.words import mark, say
 
-_AXES = (("width", "wide"), ("depth", "deep"), ("height", "high"))
+_AXES = (("width", "{size} wide"), ("depth", "{size} deep"), ("height", "{size} high"))
 
 
 def facts(report: Report, look: Look) -> str:
@@ -21,7 +22,7 @@ def _fact(name: str, value: str, note: str = "") -> str:
     small = tag("small", note) if note else ""
     return tag(
         "div",
-        tag("dt", name) + tag("dd", value + small),
+        tag("dt", say(name)) + tag("dd", value + small),
         class_=f"sc-fact sc-fact--{name.split(maxsplit=1)[0].lower()}",
     )
 
@@ -30,32 +31,33 @@ def _facts(report: Report, look: Look) -> Iterator[tuple[str, str, str]]:
     plan, totals = report.fitted.plan, report.totals
     day = report.shop.prices_of
     yield (
-        "Cost",
+        mark("Cost"),
         escape(write_money(totals.cost, report.shop.currency)),
-        f"prices of {escape(day)}" if day else "",
+        escape(say("prices of {day}", day=day)) if day else "",
     )
     if plan.skill:
-        yield "Skill", escape(plan.skill), ""
+        yield mark("Skill"), escape(plan.skill), ""
     size = overall_size(report, look)
     if size:
-        yield "Size", size, ""
+        yield mark("Size"), size, ""
     tools = all_tools(report)
     if tools:
-        yield "Tools", escape(" · ".join(tools)), ""
+        yield mark("Tools"), escape(" · ".join(tools)), ""
     if plan.build_time:
-        yield "Time", escape(plan.build_time), ""
+        yield mark("Time"), escape(plan.build_time), ""
     if totals.weight is not None:
-        yield "Weight", escape(write_weight(totals.weight, system=look.display.system)), "without hardware"
+        weight = escape(write_weight(totals.weight, system=look.display.system))
+        yield mark("Weight"), weight, say("without hardware")
     if totals.yield_ is not None:
-        yield "Wood used", escape(percent(totals.yield_)), "of what is bought"
+        yield mark("Wood used"), escape(percent(totals.yield_)), say("of what is bought")
 
 
 def overall_size(report: Report, look: Look) -> str:
     """Return width, depth and height of the whole piece, as far as they are known."""
     found = report.fitted.overall()
     return " × ".join(
-        f"{_spaced(look.display.length(length))} {word}"
-        for axis, word in _AXES
+        say(told, size=_spaced(look.display.length(length)))
+        for axis, told in _AXES
         if (length := found.get(axis))
     )
 

@@ -10,6 +10,7 @@ from scantling.measure import Length
 from scantling.pages.facts import all_tools
 from scantling.pages.plan_page import AtSize
 from scantling.report import SHELVES
+from scantling.words import say
 
 THOUSAND = 1000
 """Widths stand in the page as thousandths of an inch, rounded up: what fits by them fits."""
@@ -57,7 +58,7 @@ def finding_of(slug: str, sizes: Sequence[AtSize]) -> Finding:
         time=_line(plan.build_time.partition(",")[0]),
         tags=tuple(dict.fromkeys(_line(word) for word in plan.tags)),
         tools=tuple(either(tool) for tool in all_tools(report)),
-        materials=tuple(title for shelf, title in SHELVES.items() if shelf in shelves),
+        materials=tuple(say(title) for shelf, title in SHELVES.items() if shelf in shelves),
         cents=report.totals.cost.cents,
         width=_thousandths(report.fitted.overall().get("width")),
         least_width=_thousandths(_least_width(sizes)),

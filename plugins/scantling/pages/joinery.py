@@ -11,6 +11,7 @@ from scantling.pages.look import Look
 from scantling.pages.words import line_of
 from scantling.plan import FittedHardware, FittedJoin
 from scantling.report import Report
+from scantling.words import counted, say
 
 
 def joinery(report: Report, look: Look) -> str:
@@ -24,15 +25,23 @@ def joinery(report: Report, look: Look) -> str:
 
 def _join(join: FittedJoin, look: Look) -> str:
     written = join.join
-    words = [f"{tag('b', f'{escape(written.first)} to {escape(written.second)}')}: {escape(written.how)}"]
+    pair = say("{one} to {other}", one=escape(written.first), other=escape(written.second))
+    words = [f"{tag('b', pair)}: {escape(say(written.how))}"]
     if written.glue and "glue" not in written.how:
-        words.append("with glue")
+        words.append(say("with glue"))
     if join.depth is not None:
-        words.append(f"{small_measure(join.depth, look)} deep")
+        words.append(say("{size} deep", size=small_measure(join.depth, look)))
     if join.joints:
-        words.append(f"{join.joints} {'joint' if join.joints == 1 else 'joints'}")
+        words.append(counted("{count} joint", "{count} joints", join.joints))
     if join.fasteners:
-        words.append(f"{join.each} × {escape(join.fastener)} each, {join.fasteners} in all")
+        words.append(
+            say(
+                "{each} × {what} each, {all} in all",
+                each=join.each,
+                what=escape(join.fastener),
+                all=join.fasteners,
+            )
+        )
     return ", ".join(words)
 
 
@@ -51,5 +60,5 @@ def _ware(item: FittedHardware, report: Report, look: Look) -> str:
         words.append(line_of(item.note, look.words, look.display))
     rooms = [f"{escape(name)} {small_measure(length, look)}" for name, length in ware.clearances.items()]
     if rooms:
-        words.append("its maker asks for " + ", ".join(rooms))
+        words.append(say("its maker asks for {room}", room=", ".join(rooms)))
     return ": ".join((words[0], "; ".join(words[1:]))) if words[1:] else words[0]

@@ -7,6 +7,7 @@ from scantling.pages.facts import measure, thickness
 from scantling.pages.html import escape, items, sentence, tag
 from scantling.pages.look import Look
 from scantling.report import Report, StockLine, WareLine, store_cuts, store_words
+from scantling.words import say
 
 
 def materials(report: Report, look: Look) -> str:
@@ -14,12 +15,12 @@ def materials(report: Report, look: Look) -> str:
     bodies = "".join(_shelf(title, lines, report, look) for title, lines in report.materials.by_shelf())
     head = tag(
         "tr",
-        tag("th", "Item", scope="col")
-        + tag("th", "Each", scope="col", class_="sc-money")
-        + tag("th", "Cost", scope="col", class_="sc-money"),
+        tag("th", say("Item"), scope="col")
+        + tag("th", say("Each"), scope="col", class_="sc-money")
+        + tag("th", say("Cost"), scope="col", class_="sc-money"),
     )
     money = tag("td", escape(_money(report.totals.cost, report)), class_="sc-money")
-    foot = tag("tr", tag("th", "Together", scope="row", colspan=2) + money)
+    foot = tag("tr", tag("th", say("Together"), scope="row", colspan=2) + money)
     table = tag(
         "table",
         tag("thead", head) + bodies + tag("tfoot", foot),
@@ -33,7 +34,7 @@ def _at_the_store(report: Report, look: Look) -> str:
     lines = store_words(store_cuts(report.cutting, report.shop.rules.longest_piece), look.display)
     if not lines:
         return ""
-    return tag("p", "To fit the car, ask the store to cut:") + items(escape(line) for line in lines)
+    return tag("p", say("To fit the car, ask the store to cut:")) + items(escape(line) for line in lines)
 
 
 def _money(money: Money, report: Report) -> str:
@@ -54,14 +55,18 @@ def _row(line: StockLine | WareLine, report: Report, look: Look) -> str:
     free = isinstance(line, StockLine) and line.is_owned
     cells = tag("th", tag("label", box + words) + small, scope="row")
     cells += tag("td", "" if free else escape(_money(line.unit_price, report)), class_="sc-money")
-    cells += tag("td", "yours" if free else escape(_money(line.cost, report)), class_="sc-money")
+    cells += tag("td", say("yours") if free else escape(_money(line.cost, report)), class_="sc-money")
     return tag("tr", cells)
 
 
 def _stock_words(line: StockLine, look: Look) -> tuple[str, str]:
     stock = line.stock
     thick, wide = thickness(stock.thick, look), measure(line.sale.width, look)
-    note = f"{thick} thick" if stock.is_sheet else f"{thick} × {wide} actual"
+    note = (
+        say("{size} thick", size=thick)
+        if stock.is_sheet
+        else say("{thick} × {wide} actual", thick=thick, wide=wide)
+    )
     if stock.note:
         note += f"; {escape(stock.note)}"
     return f"{escape(stock.key)}, {escape(line.sale.label).replace(' ', '&nbsp;')}", note
@@ -71,15 +76,15 @@ def _ware_words(line: WareLine, look: Look) -> tuple[str, str]:
     ware = line.ware
     notes = []
     if line.needed and ware.count != 1:
-        notes.append(f"{write_number(line.needed)} needed")
+        notes.append(say("{amount} needed", amount=write_number(line.needed)))
     if line.length is not None:
-        notes.append(f"{write_linear(line.length, system=look.display.system)} needed")
+        notes.append(say("{amount} needed", amount=write_linear(line.length, system=look.display.system)))
     if line.area is not None:
-        notes.append(f"for {write_area(line.area, system=look.display.system)}")
+        notes.append(say("for {area}", area=write_area(line.area, system=look.display.system)))
     notes += [note for note in (line.why, ware.note) if note]
     told = [escape(sentence(note)) for note in notes]
     if ware.caution:
-        told.append(tag("span", tag("b", "Caution: ") + escape(ware.caution), class_="sc-warn"))
+        told.append(tag("span", tag("b", say("Caution: ")) + escape(ware.caution), class_="sc-warn"))
     sold = f", {escape(ware.sold)}" if ware.sold != "each" else ""
     return escape(ware.key) + sold, " ".join(told)
 
@@ -88,13 +93,19 @@ def _sums(report: Report, look: Look) -> str:
     totals = report.totals
     sums = []
     if totals.linear_feet.inches:
-        sums.append(write_linear(totals.linear_feet, system=look.display.system) + " of boards")
+        sums.append(
+            say("{length} of boards", length=write_linear(totals.linear_feet, system=look.display.system))
+        )
     if totals.board_feet_nominal:
-        sums.append(f"{write_board_feet(totals.board_feet_nominal)} by nominal size")
+        sums.append(say("{amount} by nominal size", amount=write_board_feet(totals.board_feet_nominal)))
     if totals.board_feet:
-        sums.append(f"{write_board_feet(totals.board_feet)} by actual size")
+        sums.append(say("{amount} by actual size", amount=write_board_feet(totals.board_feet)))
     if totals.sheets:
         area = write_area(totals.sheet_area, system=look.display.system)
         sums.append(f"{totals.sheets} {'sheet' if totals.sheets == 1 else 'sheets'}, {area}")
-    day = f" Prices of {report.shop.prices_of}; yours will differ." if report.shop.prices_of else ""
+    day = (
+        say(" Prices of {day}; yours will differ.", day=report.shop.prices_of)
+        if report.shop.prices_of
+        else ""
+    )
     return tag("p", escape("; ".join(sums) + "." + day), class_="sc-sums") if sums else ""

@@ -9,11 +9,14 @@ from scantling.pages.look import Look
 from scantling.pages.words import line_of
 from scantling.plan import FittedErratum
 from scantling.report import Report
+from scantling.words import say
 
 
 def notes(report: Report, look: Look) -> str:
     """Return what was wrong and is mended, and what the author would do differently."""
-    return _dated("Mended", report.fitted.errata, look) + _dated("From the build", report.fitted.notes, look)
+    return _dated(say("Mended"), report.fitted.errata, look) + _dated(
+        say("From the build"), report.fitted.notes, look
+    )
 
 
 def _dated(title: str, dated: Iterable[FittedErratum], look: Look) -> str:

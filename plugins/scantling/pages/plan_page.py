@@ -19,6 +19,7 @@ from scantling.pages.model_file import MODEL_FILE
 from scantling.pages.sections import SECTIONS
 from scantling.plan import Offered
 from scantling.report import Report
+from scantling.words import mark, say
 
 SEARCHED = {"summary", "intro", "steps", "safety", "notes"}
 """Fragments of whole sentences; tables and figures would run together in a search index."""
@@ -101,12 +102,12 @@ def plan_page(
 
 
 _DATA = (
-    ("cut-list.csv", "cut list (CSV)"),
-    (DRAWINGS_FILE, "drawings (ZIP of SVG)"),
-    ("plan.json", "all data (JSON)"),
+    ("cut-list.csv", mark("cut list (CSV)")),
+    (DRAWINGS_FILE, mark("drawings (ZIP of SVG)")),
+    ("plan.json", mark("all data (JSON)")),
 )
-_MODEL = ((MODEL_FILE, "3-D model (GLB)"),)
-_PAPERS = (("plan-letter.pdf", "print on Letter (PDF)"), ("plan-a4.pdf", "print on A4 (PDF)"))
+_MODEL = ((MODEL_FILE, mark("3-D model (GLB)")),)
+_PAPERS = (("plan-letter.pdf", mark("print on Letter (PDF)")), ("plan-a4.pdf", mark("print on A4 (PDF)")))
 
 
 def _title(here: AtSize) -> str:
@@ -135,14 +136,14 @@ def _files(here: AtSize, *, papers: bool) -> str:
         *_DATA,
         *(_MODEL if is_drawable(here.report.fitted) else ()),
     )
-    links = ", ".join(tag("a", words, href=file) for file, words in files)
-    return _unsearched(tag("p", f"To take along: {links}", class_="sc-files"))
+    links = ", ".join(tag("a", say(words), href=file) for file, words in files)
+    return _unsearched(tag("p", say("To take along: {files}", files=links), class_="sc-files"))
 
 
 def _sections(fragments: dict[str, str]) -> Iterator[str]:
     for name, title in SECTIONS:
         if fragments.get(name):
-            yield f"## {title}"
+            yield f"## {say(title)}"
             block = _fragment(name, fragments[name])
             yield block if name in SEARCHED else _unsearched(block)
 
@@ -169,17 +170,20 @@ def size_links(here: AtSize, sizes: Sequence[AtSize]) -> str:
             address = f"{up}{other.offered.slug}/" if other.offered.slug else "../"
             links.append(tag("a", words, href=address))
     chips = "".join(tag("li", link) for link in links)
-    return tag("nav", tag("ul", chips), class_="sc-sizes", aria_label="Sizes of this plan")
+    return tag("nav", tag("ul", chips), class_="sc-sizes", aria_label=say("Sizes of this plan"))
 
 
 def _ending(here: AtSize, found: Sequence[str]) -> str:
     plan = here.report.fitted.plan
     lines = []
-    credit = [f"Plan by {escape(plan.author)}" if plan.author else "", escape(plan.licence)]
-    credit.append(f"revised {escape(plan.revised)}" if plan.revised else "")
+    credit = [
+        say("Plan by {author}", author=escape(plan.author)) if plan.author else "",
+        escape(plan.licence),
+    ]
+    credit.append(say("revised {day}", day=escape(plan.revised)) if plan.revised else "")
     if any(credit):
         lines.append(tag("p", ", ".join(words for words in credit if words), class_="sc-credit"))
-    lines.append(tag("p", "Found under: " + escape(", ".join(found)), class_="sc-found"))
+    lines.append(tag("p", say("Found under: {words}", words=escape(", ".join(found))), class_="sc-found"))
     return tag("div", "".join(lines), class_="sc-ending")
 
 

@@ -12,6 +12,7 @@ from scantling.pages.html import escape, items, tag
 from scantling.pages.price_plot import price_plot
 from scantling.report import SHELVES, PriceRecord, PriceReport, compare, price_words
 from scantling.shop import Shop
+from scantling.words import mark, say
 
 PATH = "prices/index.md"
 PLOT = "cost-of-all-plans.svg"
@@ -24,27 +25,30 @@ def prices_page(shop: Shop, record: PriceRecord, choices: Choices) -> Finished:
     report = compare(record.before, record) if record.before is not None else None
     history = dict(list(record.history.items())[-LATEST:])
     files = []
-    blocks = ["# Prices", _intro(record)]
+    blocks = [f"# {say('Prices')}", _intro(record)]
     if len(history) > 1:
         files.append(SideFile(f"prices/{PLOT}", price_plot(history, record.currency)))
-        blocks += ["## What all plans cost together", _plot(list(history))]
+        blocks += [f"## {say('What all plans cost together')}", _plot(list(history))]
     if report is not None:
-        blocks += [f"## What changed since {report.before.day or 'before'}", _unsearched(_changes(report))]
-    blocks += ["## What each plan costs", _unsearched(_plans(record, choices))]
-    blocks += ["## The list", _unsearched(_lists(shop, record))]
+        changed = say("What changed since {day}", day=report.before.day or say("before"))
+        blocks += [f"## {changed}", _unsearched(_changes(report))]
+    blocks += [f"## {say('What each plan costs')}", _unsearched(_plans(record, choices))]
+    blocks += [f"## {say('The list')}", _unsearched(_lists(shop, record))]
     meta = {
-        "title": "Prices",
+        "title": say("Prices"),
         "description": in_front_matter(
-            f"What wood and hardware cost on {record.day}, and what that does to each plan."
+            say("What wood and hardware cost on {day}, and what that does to each plan.", day=record.day)
         ),
     }
     return Finished((Page(PATH, "\n\n".join(blocks) + "\n", meta, in_nav=True),), tuple(files))
 
 
 def _intro(record: PriceRecord) -> str:
-    day = f" of {record.day}" if record.day else ""
-    here = f"Every plan here is reckoned with these prices{day}."
-    return f"{here} Yours will differ: a plan's page lets you put them in."
+    if record.day:
+        here = say("Every plan here is reckoned with these prices of {day}.", day=record.day)
+    else:
+        here = say("Every plan here is reckoned with these prices.")
+    return here + say(" Yours will differ: a plan's page lets you put them in.")
 
 
 def _unsearched(html: str) -> str:
@@ -53,7 +57,7 @@ def _unsearched(html: str) -> str:
 
 def _plot(days: list[str]) -> str:
     first, last = days[0], days[-1]
-    alt = f"What all plans cost together, from {first} to {last}."
+    alt = say("What all plans cost together, from {first} to {last}.", first=first, last=last)
     picture = tag("img", src=PLOT, alt=alt, loading="lazy", decoding="async")
     return _unsearched(tag("figure", picture, class_="sc-paper"))
 
@@ -78,7 +82,7 @@ def _plans(record: PriceRecord, choices: Choices) -> str:
             tag("td", escape(write_money(plan.cost, record.currency)), class_="sc-money"),
         ]
         rows.append(tag("tr", "".join(cells)))
-    return _table(("Plan", "Before", "Now"), rows)
+    return _table((mark("Plan"), mark("Before"), mark("Now")), rows)
 
 
 def _lists(shop: Shop, record: PriceRecord) -> str:
@@ -86,7 +90,9 @@ def _lists(shop: Shop, record: PriceRecord) -> str:
     for shelf, title in SHELVES.items():
         rows = list(_shelf(shop, record, shelf))
         if rows:
-            bodies.append(tag("h3", escape(title)) + _table(("Article", "Price", "Since"), rows))
+            bodies.append(
+                tag("h3", escape(say(title))) + _table((mark("Article"), mark("Price"), mark("Since")), rows)
+            )
     return "".join(bodies)
 
 
@@ -114,6 +120,6 @@ def _row(words: str, name: str, record: PriceRecord) -> str:
 def _table(heads: tuple[str, ...], rows: list[str]) -> str:
     classes = [None, "sc-money", None if heads[2] == "Since" else "sc-money"]
     head = "".join(
-        tag("th", word, scope="col", class_=kind) for word, kind in zip(heads, classes, strict=True)
+        tag("th", say(word), scope="col", class_=kind) for word, kind in zip(heads, classes, strict=True)
     )
     return tag("table", tag("thead", tag("tr", head)) + tag("tbody", "".join(rows)), class_="sc-table")

@@ -6,6 +6,7 @@ import io
 from collections.abc import Mapping
 
 from scantling.measure import Money
+from scantling.words import say
 
 SALT = "scantling"
 INK, PENCIL = "#2b2621", "#6b6258"
@@ -31,7 +32,7 @@ def price_plot(history: Mapping[str, Money], currency: str) -> str:
         axes.plot(range(len(days)), costs, "o", color=INK, markersize=4)
         axes.set_xticks(range(len(days)), days)
         axes.yaxis.set_major_formatter(lambda value, _: f"{currency}{value:,.0f}")
-        axes.set_ylabel("all plans together", color=PENCIL)
+        axes.set_ylabel(say("all plans together"), color=PENCIL)
         axes.margins(y=0.25)
         axes.tick_params(colors=PENCIL)
         for side in ("top", "right"):

@@ -6,6 +6,7 @@ from scantling.pages.facts import overall_size
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.report import Report
+from scantling.words import say
 
 
 def print_line(report: Report, look: Look) -> str:
@@ -13,8 +14,8 @@ def print_line(report: Report, look: Look) -> str:
     plan, day = report.fitted.plan, report.shop.prices_of
     words = [
         overall_size(report, look),
-        escape(f"prices of {day}") if day else "",
-        escape(f"plan of {plan.revised}") if plan.revised else "",
+        escape(say("prices of {day}", day=day)) if day else "",
+        escape(say("plan of {day}", day=plan.revised)) if plan.revised else "",
         escape(plan.author),
     ]
     return "".join(tag("span", word) for word in words if word)

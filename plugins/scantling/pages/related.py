@@ -9,9 +9,10 @@ from scantling.measure import Money, write_money
 from scantling.pages.finding import Finding
 from scantling.pages.finished import Finished, Page
 from scantling.pages.html import escape, tag
+from scantling.words import mark, say
 
 MOST = 4
-TITLE = "Plans like this one"
+TITLE = mark("Plans like this one")
 _TAG, _ROOM, _MATERIAL = 3, 2, 1
 """How much a shared tag, the same room and a shared kind of material weigh."""
 
@@ -57,7 +58,7 @@ def _with_foot(page: Page, like: Sequence[Finding], currency: str) -> Page:
     up = "../../" if page.meta.get("canonical") else "../"
     links = "".join(tag("li", _link(found, up, currency)) for found in like)
     block = tag("section", tag("ul", links, class_="sc-related"), data_search_exclude="true")
-    return replace(page, markdown=f"{page.markdown}\n## {TITLE}\n\n{block}\n")
+    return replace(page, markdown=f"{page.markdown}\n## {say(TITLE)}\n\n{block}\n")
 
 
 def _link(found: Finding, up: str, currency: str) -> str:

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+from scantling.words import mark
+
 SECTIONS = (
-    ("materials", "Materials list"),
-    ("cut-list", "Cut list"),
-    ("diagrams", "Cut diagrams"),
-    ("joinery", "Joints and hardware"),
-    ("details", "Details of parts"),
-    ("views", "Drawings"),
-    ("steps", "Steps"),
-    ("safety", "Safety"),
-    ("cost", "What each inch costs"),
-    ("notes", "Notes and corrections"),
+    ("materials", mark("Materials list")),
+    ("cut-list", mark("Cut list")),
+    ("diagrams", mark("Cut diagrams")),
+    ("joinery", mark("Joints and hardware")),
+    ("details", mark("Details of parts")),
+    ("views", mark("Drawings")),
+    ("steps", mark("Steps")),
+    ("safety", mark("Safety")),
+    ("cost", mark("What each inch costs")),
+    ("notes", mark("Notes and corrections")),
 )
 """Fragments that stand under a heading of their own."""

@@ -12,6 +12,7 @@ from scantling.pages.photo import STEP, photo
 from scantling.pages.words import line_of, prose_of
 from scantling.plan import FittedPlan, FittedProse, FittedStep, FittedUse
 from scantling.report import Report
+from scantling.words import say
 
 
 def steps(report: Report, look: Look, drawings: Drawings) -> str:
@@ -39,9 +40,9 @@ def _step(step: FittedStep, fitted: FittedPlan, look: Look, drawing: Drawing | N
 
 def _takes(step: FittedStep, fitted: FittedPlan) -> str:
     rows = [
-        ("Parts", ", ".join(_use(use, fitted) for use in step.uses)),
-        ("Needs", ", ".join(_use(use, fitted) for use in step.needs)),
-        ("Tools", escape(" · ".join(step.step.tools))),
+        (say("Parts"), ", ".join(_use(use, fitted) for use in step.uses)),
+        (say("Needs"), ", ".join(_use(use, fitted) for use in step.needs)),
+        (say("Tools"), escape(" · ".join(step.step.tools))),
     ]
     inner = "".join(tag("div", tag("dt", name) + " " + tag("dd", words)) for name, words in rows if words)
     return tag("dl", inner, class_="sc-takes", data_search_exclude="true") if inner else ""
@@ -65,4 +66,6 @@ def _picture(step: FittedStep, look: Look, drawing: Drawing | None) -> str:
 def cautions(prose: Iterable[FittedProse], look: Look) -> str:
     """Return what can hurt, or nothing."""
     told = [line_of(caution, look.words, look.display) for caution in prose]
-    return tag("div", tag("b", "Caution") + items(told), class_="sc-caution", role="note") if told else ""
+    return (
+        tag("div", tag("b", say("Caution")) + items(told), class_="sc-caution", role="note") if told else ""
+    )

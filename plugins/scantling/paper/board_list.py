@@ -10,10 +10,11 @@ from scantling.pages import alike
 from scantling.paper.tree import Node
 from scantling.plan import FittedPart
 from scantling.report import Report
+from scantling.words import mark, say
 
 MOST_BOXES = 16
 """A row with more pieces gets one box for all of them."""
-_COLUMNS = ("Piece", "Count", "Cut to")
+_COLUMNS = (mark("Piece"), mark("Count"), mark("Cut to"))
 Piece = tuple[FittedPart, Length, Length]
 
 
@@ -36,7 +37,7 @@ def _half(groups: list[list[Node]]) -> int:
 
 
 def _table(groups: list[list[Node]]) -> Node:
-    head = _node("tr", *(_node("th", name) for name in _COLUMNS))
+    head = _node("tr", *(_node("th", say(name)) for name in _COLUMNS))
     return _node("table", _node("thead", head), *(_node("tbody", *rows) for rows in groups))
 
 
@@ -49,13 +50,13 @@ def _groups(report: Report, display: Display) -> Iterator[list[Node]]:
         strips.setdefault(piece.strip.of, []).append(piece)
     for name, found in strips.items():
         cut = [(piece.part, piece.part.blank.along, piece.part.blank.across) for piece in found]
-        yield [_head(f"Offcuts of {name}"), *_rows(cut, 1, display)]
+        yield [_head(say("Offcuts of {part}", part=name)), *_rows(cut, 1, display)]
 
 
 def board_words(boards: list[CutBoard]) -> str:
     """Return what boards that are cut alike are called: "1x6 no. 1 and no. 2, 6 ft"."""
-    names = [boards[0].name, *(f"no. {board.number}" for board in boards[1:])]
-    listed = ", ".join(names[:-1]) + " and " + names[-1] if len(names) > 1 else names[0]
+    names = [boards[0].name, *(say("no. {number}", number=board.number) for board in boards[1:])]
+    listed = ", ".join(names[:-1]) + say(" and ") + names[-1] if len(names) > 1 else names[0]
     return f"{listed}, {boards[0].sale.label}"
 
 

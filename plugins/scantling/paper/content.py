@@ -15,9 +15,11 @@ import segno
 from scantling.drawing import Template, templates, tiles, to_svg
 from scantling.pages import SECTIONS, Drawing, Drawings, Look, overall_size, plan_fragments
 from scantling.paper.board_list import board_list
+from scantling.paper.paper_words import paper_words
 from scantling.paper.photos import printable
 from scantling.paper.tree import Node, breakable, tree_of
 from scantling.report import Report
+from scantling.words import say, spoken
 
 PAPERS = {"letter": "us-letter", "a4": "a4"}
 """Sheets that plans are printed on, and what the typesetter calls them."""
@@ -66,7 +68,8 @@ def lay_out(
         "heading": breakable(title),
         "author": plan.author,
         "keywords": list(plan.tags),
-        "lang": "en",
+        "lang": spoken().code,
+        "words": paper_words(),
         "paper": PAPERS[paper],
         "running": breakable(_running(report, look, title)),
         "link": link,
@@ -76,7 +79,7 @@ def lay_out(
         "facts": fragments["facts"],
         "intro": fragments["intro"],
         "sections": [
-            {"title": words, "nodes": fragments[name]} for name, words in SECTIONS if fragments.get(name)
+            {"title": say(words), "nodes": fragments[name]} for name, words in SECTIONS if fragments.get(name)
         ],
         "pictures": pictures,
         "templates": [_template(made, files) for made in templates(report.fitted, look.display)],
@@ -102,7 +105,7 @@ def _template(template: Template, files: dict[str, bytes]) -> dict[str, Any]:
 def _board_by_board(report: Report, look: Look) -> list[Node]:
     """Return the pieces in the order of the work, under a heading of their own."""
     rows = board_list(report, look.display)
-    return [{"t": "h3", "c": "", "k": ["Board by board"]}, *rows] if rows else []
+    return [{"t": "h3", "c": "", "k": [say("Board by board")]}, *rows] if rows else []
 
 
 def _running(report: Report, look: Look, title: str) -> str:
@@ -113,9 +116,9 @@ def _running(report: Report, look: Look, title: str) -> str:
     size = html.unescape(overall_size(report, look))
     words = [short, size] if size else [short]
     if report.fitted.plan.revised:
-        words.append(f"revised {report.fitted.plan.revised}")
+        words.append(say("revised {day}", day=report.fitted.plan.revised))
     if report.shop.prices_of:
-        words.append(f"prices of {report.shop.prices_of}")
+        words.append(say("prices of {day}", day=report.shop.prices_of))
     return " · ".join(words)
 
 

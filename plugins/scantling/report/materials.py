@@ -11,15 +11,16 @@ from scantling.measure import Area, Length, Money, Weight, board_feet, board_fee
 from scantling.plan import FittedHardware, FittedPlan
 from scantling.report.weights import stock_density
 from scantling.shop import Sale, Shop, Stock, Ware
+from scantling.words import mark, say
 
 SHELVES = {
-    "lumber": "Lumber",
-    "hardwood": "Hardwood",
-    "sheets": "Sheet goods",
-    "pickets": "Fence pickets",
-    "trim": "Trim",
-    "hardware": "Hardware",
-    "finish": "Finish and supplies",
+    "lumber": mark("Lumber"),
+    "hardwood": mark("Hardwood"),
+    "sheets": mark("Sheet goods"),
+    "pickets": mark("Fence pickets"),
+    "trim": mark("Trim"),
+    "hardware": mark("Hardware"),
+    "finish": mark("Finish and supplies"),
 }
 """The shelves of a shop, in the order in which one walks past them."""
 NOTHING = Length.of_inches(0)
@@ -132,7 +133,7 @@ class MaterialsList:
         for shelf, title in SHELVES.items():
             lines = tuple(line for line in self.lines if line.shelf == shelf)
             if lines:
-                yield title, lines
+                yield say(title), lines
 
 
 def list_materials(fitted: FittedPlan, cutting: CuttingPlan, shop: Shop) -> MaterialsList:

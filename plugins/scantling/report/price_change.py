@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from scantling.measure import Money, write_money
 from scantling.report.price_record import PlanCost, PriceRecord
+from scantling.words import counted, say
 
 SLIP_LOW, SLIP_HIGH = Fraction(8), Fraction(12)
 """A price that went up or down about tenfold was probably mistyped."""
@@ -37,7 +38,7 @@ class PriceChange:
         """Say how the change looks like a slip, or ""."""
         ratio = self.ratio
         if ratio is None or ratio == 0:
-            return "" if ratio is None else "it costs nothing now"
+            return "" if ratio is None else say("it costs nothing now")
         times = max(ratio, 1 / ratio)
         way = "more" if ratio > 1 else "less"
         if SLIP_LOW <= times <= SLIP_HIGH:
@@ -138,49 +139,76 @@ def price_words(report: PriceReport) -> list[str]:
     """Return the report as lines of plain text."""
     currency = report.after.currency
     lines = [_heading(report)]
-    lines += [f"  look again: {_name(change.name)}: {change.slip}" for change in report.slips]
+    lines += [
+        say("  look again: {name}: {why}", name=_name(change.name), why=change.slip)
+        for change in report.slips
+    ]
     lines += [f"  {_price_line(change, currency)}" for change in report.prices]
     for name, slugs in report.no_longer_sold.items():
-        lines.append(f"  no longer sold: {_name(name)}, which {', '.join(slugs)} bought")
+        lines.append(
+            say("  no longer sold: {name}, which {plans} bought", name=_name(name), plans=", ".join(slugs))
+        )
     for plan in report.plans:
         lines += _plan_lines(plan, currency)
     if report.before.plans and report.after.plans:
         totals = write_money(report.before.total, currency), write_money(report.after.total, currency)
-        lines.append(f"all plans together: {totals[0]} before, {totals[1]} now")
+        lines.append(
+            say("all plans together: {before} before, {after} now", before=totals[0], after=totals[1])
+        )
     return lines
 
 
 def _heading(report: PriceReport) -> str:
-    since = report.before.day or "the last record"
+    since = report.before.day or say("the last record")
     if not report.prices and not report.plans:
-        return f"No price has changed since {since}."
-    count = len(report.prices)
-    return f"{count} {'price' if count == 1 else 'prices'} changed since {since}:"
+        return say("No price has changed since {since}.", since=since)
+    return counted(
+        "{count} price changed since {since}:",
+        "{count} prices changed since {since}:",
+        len(report.prices),
+        since=since,
+    )
 
 
 def _price_line(change: PriceChange, currency: str) -> str:
     if change.before is None:
         assert change.after is not None
-        return f"{_name(change.name)}: new, {write_money(change.after, currency)}"
+        return say("{name}: new, {after}", name=_name(change.name), after=write_money(change.after, currency))
     if change.after is None:
-        return f"{_name(change.name)}: no longer on the list (was {write_money(change.before, currency)})"
-    since = f", unchanged since {change.since}" if change.since else ""
+        before = write_money(change.before, currency)
+        return say("{name}: no longer on the list (was {before})", name=_name(change.name), before=before)
+    since = say(", unchanged since {day}", day=change.since) if change.since else ""
     before, after = write_money(change.before, currency), write_money(change.after, currency)
-    return f"{_name(change.name)}: {before}{since}, now {after}"
+    return say(
+        "{name}: {before}{since}, now {after}",
+        name=_name(change.name),
+        before=before,
+        since=since,
+        after=after,
+    )
 
 
 def _plan_lines(plan: PlanChange, currency: str) -> Iterator[str]:
     if plan.before is None or plan.after is None:
         cost = plan.after or plan.before
         assert cost is not None
-        yield f"{plan.slug}: {'new' if plan.before is None else 'gone'}, {write_money(cost.cost, currency)}"
+        told = "{name}: new, {after}" if plan.before is None else "{name}: gone, {after}"
+        yield say(told, name=plan.slug, after=write_money(cost.cost, currency))
         return
     sign = "+" if plan.difference.cents >= 0 else "-"
     moved = f"{sign}{write_money(abs(plan.difference), currency)}"
     costs = write_money(plan.before.cost, currency), write_money(plan.after.cost, currency)
-    yield f"{plan.slug}: {costs[0]} before, {costs[1]} now ({moved})"
+    yield say(
+        "{name}: {before} before, {after} now ({moved})",
+        name=plan.slug,
+        before=costs[0],
+        after=costs[1],
+        moved=moved,
+    )
     for name, before, after in plan.buys_differently():
-        yield f"    buys {after} × {_name(name)} where it was {before}"
+        yield say(
+            "    buys {after} × {name} where it was {before}", name=_name(name), before=before, after=after
+        )
 
 
 def _name(name: str) -> str:

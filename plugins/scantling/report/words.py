@@ -10,6 +10,7 @@ from scantling.measure import (
     Area,
     Display,
     Length,
+    local_marks,
     write_angle,
     write_area,
     write_fraction,
@@ -17,6 +18,7 @@ from scantling.measure import (
 )
 from scantling.plan import FittedEnd, FittedPart, FittedProse
 from scantling.report.trace import Origin
+from scantling.words import counted, say
 
 SHEET_DENOMINATOR = 32
 """Plywood called 3/4 in measures some 23/32 in."""
@@ -25,14 +27,14 @@ SHEET_DENOMINATOR = 32
 def write_value(value: Value, display: Display) -> str:
     """Write any value of a formula."""
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return say("yes") if value else say("no")
     if isinstance(value, Length):
         return write_measure(value, display)
     if isinstance(value, Area):
         return write_area(value, system=display.system)
     if isinstance(value, Angle):
         return write_angle(value)
-    return value if isinstance(value, str) else write_number(value)
+    return value if isinstance(value, str) else local_marks(write_number(value))
 
 
 def write_measure(length: Length, display: Display) -> str:
@@ -71,12 +73,14 @@ def end_words(ends: tuple[FittedEnd, FittedEnd] | None, *, parallel: bool) -> st
         return ""
     left, right = ends
     if left == right:
-        return f"{_end(left)} at both ends" + (", parallel" if parallel else "")
-    return f"{_end(left)} at the left end, {_end(right)} at the right" + (", parallel" if parallel else "")
+        told = say("{end} at both ends", end=_end(left))
+    else:
+        told = say("{left} at the left end, {right} at the right", left=_end(left), right=_end(right))
+    return told + (say(", parallel") if parallel else "")
 
 
 def _end(end: FittedEnd) -> str:
-    return "square" if end.kind == "square" else f"{end.kind} {write_angle(end.angle)}"
+    return say(end.kind) if end.kind == "square" else f"{say(end.kind)} {write_angle(end.angle)}"
 
 
 def part_notes(part: FittedPart, display: Display) -> list[str]:
@@ -85,11 +89,13 @@ def part_notes(part: FittedPart, display: Display) -> list[str]:
     if part.ends is not None and part.part.ends is not None:
         notes.append(end_words(part.ends, parallel=part.part.ends.parallel))
     if part.part.bands:
-        notes.append("banded: " + ("all edges" if len(part.part.bands) == 4 else ", ".join(part.part.bands)))
+        bands = part.part.bands
+        edges = say("all edges") if len(bands) == 4 else ", ".join(map(say, bands))
+        notes.append(say("banded: {edges}", edges=edges))
     if part.is_trimmed:
         notes.append(_blank_words(part, display))
     if part.blank.least_across < part.blank.across:
-        notes.append("may end up a kerf narrower")
+        notes.append(say("may end up a kerf narrower"))
     notes += [_work_words(part, index, display) for index in range(len(part.work))]
     if part.note:
         notes.append(plain_text(part.note, display))
@@ -100,24 +106,36 @@ def _blank_words(part: FittedPart, display: Display) -> str:
     size = f"{display.length(part.blank.along)} × {display.length(part.blank.across)}"
     glue_up = part.part.glue_up
     if glue_up is None:
-        return f"cut {size}, trim to size"
-    how = "layers" if glue_up.how == "layers" else "strips, edge to edge"
-    return f"glue up from {part.blank.pieces} {how}, each cut {size}, then trim to size"
+        return say("cut {size}, trim to size", size=size)
+    pieces = part.blank.pieces
+    if glue_up.how == "layers":
+        return say(
+            "glue up from {pieces} layers, each cut {size}, then trim to size", pieces=pieces, size=size
+        )
+    return say(
+        "glue up from {pieces} strips, edge to edge, each cut {size}, then trim to size",
+        pieces=pieces,
+        size=size,
+    )
 
 
 def _work_words(part: FittedPart, index: int, display: Display) -> str:
     work = part.work[index]
-    words = [work.work.kind if work.count in (None, 1) else f"{work.count} × {work.work.kind}"]
-    for key, name in (("width", "wide"), ("depth", "deep"), ("length", "long")):
-        measure = getattr(work, key)
+    kind = say(work.work.kind)
+    words = [kind if work.count in (None, 1) else f"{work.count} × {kind}"]
+    for measure, told in (
+        (work.width, "{size} wide"),
+        (work.depth, "{size} deep"),
+        (work.length, "{size} long"),
+    ):
         if measure is not None:
-            words.append(f"{write_measure(measure, display)} {name}")
+            words.append(say(told, size=write_measure(measure, display)))
     if work.work.where:
-        words.append(work.work.where)
+        words.append(say(work.work.where))
     if work.from_end is not None:
-        words.append(f"first at {display.length(work.from_end)}")
+        words.append(say("first at {size}", size=display.length(work.from_end)))
     if work.apart is not None:
-        words.append(f"{display.length(work.apart)} apart")
+        words.append(say("{size} apart", size=display.length(work.apart)))
     if work.note:
         words.append(plain_text(work.note, display))
     return ", ".join(words)
@@ -126,9 +144,12 @@ def _work_words(part: FittedPart, index: int, display: Display) -> str:
 def origin_words(origin: Origin, display: Display) -> str:
     """Say where some blanks come from: "2 ripped from 1x6 no. 1", "4 from the offcuts of leg"."""
     if origin.board is None:
-        return f"{origin.count} from the offcuts of {origin.part.part.source.offcut_of}"
-    verb = "ripped from" if origin.is_ripped and not origin.board.stock.is_sheet else "cut from"
-    return f"{origin.count} {verb} {origin.board.name}{_shortfall(origin, display)}"
+        return say(
+            "{count} from the offcuts of {part}", count=origin.count, part=origin.part.part.source.offcut_of
+        )
+    is_ripped = origin.is_ripped and not origin.board.stock.is_sheet
+    told = "{count} ripped from {board}" if is_ripped else "{count} cut from {board}"
+    return say(told, count=origin.count, board=origin.board.name) + _shortfall(origin, display)
 
 
 def _shortfall(origin: Origin, display: Display) -> str:
@@ -137,6 +158,12 @@ def _shortfall(origin: Origin, display: Display) -> str:
     widths = dict.fromkeys(display.length(piece.width) for piece in narrow)
     if not narrow:
         return ""
-    count = "" if len(narrow) == origin.count else f" {len(narrow)} of them"
-    verb = "ends up" if len(narrow) == 1 else "end up"
-    return f";{count} {verb} {' and '.join(widths)} wide"
+    wide = say(" and ").join(widths)
+    if len(narrow) == origin.count:
+        return counted("; ends up {wide} wide", "; end up {wide} wide", len(narrow), wide=wide)
+    return counted(
+        "; {count} of them ends up {wide} wide",
+        "; {count} of them end up {wide} wide",
+        len(narrow),
+        wide=wide,
+    )

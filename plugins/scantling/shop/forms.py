@@ -245,7 +245,14 @@ SHOP: Form[Entry] = Form(
     _entry,
     (
         Field("name", Text(), "whose shop it is", default=""),
-        Field("currency", Text(8), "sign put before a price", default="$"),
+        Field("currency", Text(8), "sign of the prices, or its code: EUR", default="$"),
+        Field(
+            "locale",
+            Text(12),
+            "in whose way prices are written; as the site's language has it if not said",
+            default="",
+            example="de-DE",
+        ),
         Field("prices of", Date(), "the day of the prices", default="", example="2026-11-02"),
         Field(
             "kerf",

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 from scantling.fault import Fault, Faulty, Note, Place
-from scantling.measure import Length, Money, board_feet, read_length
+from scantling.measure import Currency, Length, Money, board_feet, read_currency, read_length
 from scantling.shop.forms import SHOP, Entry, Price
 from scantling.shop.lists import read_price_list
 from scantling.shop.model import Rules, Sale, Shop, Stock, Ware
@@ -58,7 +58,7 @@ def _shop(entry: Entry, faults: list[Fault]) -> Shop:
     _positive(entry.get("kerf"), "the kerf", Place(("kerf",)), faults, or_zero=True)
     return Shop(
         kerf=entry.get("kerf"),
-        currency=entry.get("currency"),
+        currency=_currency(entry.get("currency"), entry.get("locale"), faults),
         prices_of=entry.get("prices_of"),
         stocks=stocks,
         wares=wares,
@@ -69,6 +69,14 @@ def _shop(entry: Entry, faults: list[Fault]) -> Shop:
             for name, record in (entry.get("price_lists") or {}).items()
         },
     )
+
+
+def _currency(text: str, locale: str, faults: list[Fault]) -> Currency:
+    try:
+        return read_currency(text, locale)
+    except Faulty as faulty:
+        faults += faulty.faults
+        return Currency(text)
 
 
 def _once(key: str, taken: Mapping[str, Stock | Ware], place: Place, faults: list[Fault]) -> None:

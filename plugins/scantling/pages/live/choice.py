@@ -10,6 +10,7 @@ from scantling.fault import Fault, Faulty, Place, did_you_mean
 from scantling.formula import Value
 from scantling.measure import Angle, Display, Length, read_angle, read_length, read_number, write_decimal
 from scantling.plan import Choice, Plan, Size, write_choice
+from scantling.words import ENGLISH, say, spoken
 
 MOST_POSITIONS = 400
 """Places of a slider; a finer range is thinned."""
@@ -42,7 +43,7 @@ def read_choice(plan: Plan, pairs: Iterable[tuple[str, str]], display: Display) 
             _read_option(plan, name, text.strip(), read)
         elif name not in _NOT_OURS:
             help_line = did_you_mean(name, [*plan.sizes, *plan.options], kind="sizes and options")
-            message = f"this plan has no size or option '{_short(name)}'"
+            message = say("this plan has no size or option '{name}'", name=_short(name))
             read.faults.append(Fault("unknown-name", message, Place(), help_line))
     return read
 
@@ -58,8 +59,16 @@ def _read_size(size: Size, text: str, display: Display, read: ReadChoice) -> Non
         return
     if not size.least <= value <= size.most:  # type: ignore[operator]
         low, high = (show(end, display) for end in (size.least, size.most))
-        message = f"{size.name} may be from {low} to {high}; {show(value, display)} is outside"
-        read.faults.append(Fault("outside-range", message, place, f"choose from {low} to {high}"))
+        message = say(
+            "{size} may be from {least} to {most}; {value} is outside",
+            size=size.name,
+            least=low,
+            most=high,
+            value=show(value, display),
+        )
+        read.faults.append(
+            Fault("outside-range", message, place, say("choose from {least} to {most}", least=low, most=high))
+        )
         return
     read.sizes[size.name] = value
 
@@ -78,7 +87,7 @@ def _read_option(plan: Plan, name: str, word: str, read: ReadChoice) -> None:
         read.options[name] = word
         return
     help_line = did_you_mean(word[:LONGEST_TYPED], option.choices, kind="choices")
-    message = f"'{_short(word)}' is no choice of '{name}'"
+    message = say("'{word}' is no choice of '{option}'", word=_short(word), option=name)
     read.faults.append(Fault("unknown-choice", message, Place(("options", name)), help_line))
 
 
@@ -94,6 +103,12 @@ def show(value: Value, display: Display) -> str:
             text = write_decimal(value.mm, 1).replace(",", "")
             return f"{text.removesuffix('.0')} mm"
     return write_choice(value).replace(",", "")
+
+
+def display_data(display: Display) -> dict[str, object]:
+    """Return how a site shows lengths, and its language where it is another than English, for its scripts."""
+    shown: dict[str, object] = {"units": display.system, "fraction": display.denominator}
+    return shown if spoken() is ENGLISH else {**shown, "language": spoken().code}
 
 
 def positions(size: Size) -> list[Value]:

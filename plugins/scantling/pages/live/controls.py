@@ -5,17 +5,18 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator
 
-from scantling.measure import Display, Money, write_money
+from scantling.measure import Display, Money, plain_money
 from scantling.pages.html import escape, tag
-from scantling.pages.live.choice import position_of, positions, show, whole_choice
+from scantling.pages.live.choice import display_data, position_of, positions, show, whole_choice
 from scantling.pages.live.my_shop import FRACTIONS
 from scantling.pages.sections import SECTIONS
 from scantling.plan import Choice, Option, Plan, Size
 from scantling.report import Report
 from scantling.shop import Sale, Shop, Stock, Ware
+from scantling.words import mark, say
 
-WITHOUT_SCRIPT = "Other sizes than those above are worked out in your browser, which needs JavaScript."
-FROM_FILE = (
+WITHOUT_SCRIPT = mark("Other sizes than those above are worked out in your browser, which needs JavaScript.")
+FROM_FILE = mark(
     "This page was opened as a file, and browsers do not let a file work out other sizes. "
     "The sizes above are all here; for any other, open the site from a web server."
 )
@@ -43,12 +44,12 @@ def plan_controls(
     rows += [_option(number, option, start) for number, option in enumerate(plan.options.values())]
     form = tag("div", "".join(rows), class_="sc-live__choices") + _buttons(up)
     settings = my_shop(*_of_plan(plan, shop, reports), shop=shop, display=display)
-    inner = tag("h2", "Make it fit", id="make-it-fit") + form + _status() + settings
+    inner = tag("h2", say("Make it fit"), id="make-it-fit") + form + _status() + settings
     section = tag(
         "section",
         inner,
         class_="sc-live",
-        hidden=True,
+        inert=True,
         aria_labelledby="make-it-fit",
         data_live="plan",
         data_slug=plan.slug,
@@ -58,17 +59,17 @@ def plan_controls(
         data_start=_json(
             {**{name: show(value, Display()) for name, value in choice.sizes.items()}, **choice.options}
         ),
-        data_display=_json({"units": display.system, "fraction": display.denominator}),
-        data_sections=_json(dict(SECTIONS)),
+        data_display=_json(display_data(display)),
+        data_sections=_json({name: say(title) for name, title in SECTIONS}),
         data_search_exclude="true",
     )
-    without = tag("p", WITHOUT_SCRIPT, class_="sc-live__without sc-without-script") + from_file()
+    without = tag("p", say(WITHOUT_SCRIPT), class_="sc-live__without sc-without-script") + from_file()
     return section + tag("div", without, data_search_exclude="true")
 
 
 def from_file() -> str:
     """Return what a page says where it was opened as a file; hidden until the script knows."""
-    return tag("p", FROM_FILE, class_="sc-live__without", hidden=True, data_live_file=True)
+    return tag("p", say(FROM_FILE), class_="sc-live__without", hidden=True, data_live_file=True)
 
 
 def _json(data: object) -> str:
@@ -101,12 +102,12 @@ def _size(number: int, size: Size, start: Choice, display: Display) -> str:
         min="0",
         max=str(len(places) - 1),
         value=str(position_of(value, places)),
-        aria_label=f"{size.name}, in steps",
+        aria_label=say("{size}, in steps", size=size.name),
         aria_valuetext=show(value, display),
         data_slider=size.name,
         data_values=_json([show(place, Display()) for place in places]),
     )
-    ends = f"{show(size.least, display)} to {show(size.most, display)}"
+    ends = say("{least} to {most}", least=show(size.least, display), most=show(size.most, display))
     span = tag("small", escape(ends), id=f"{field}-range", data_range=size.name)
     return tag("div", label + text + slider + span + _fault(control, field), class_="sc-live__row")
 
@@ -141,18 +142,18 @@ def _capital(words: str) -> str:
 
 
 def _buttons(up: str) -> str:
-    trip = tag("a", "See the trip", href=f"{up}../../trip/", data_live_trip=True, hidden=True)
+    trip = tag("a", say("See the trip"), href=f"{up}../../trip/", data_live_trip=True, hidden=True)
     buttons = (
-        tag("button", "Back to the size as drawn", type="button", data_live_reset=True),
-        tag("button", "Copy a link to this size", type="button", data_live_copy=True),
-        tag("button", "Put it on the shopping trip", type="button", data_live_add=True),
+        tag("button", say("Back to the size as drawn"), type="button", data_live_reset=True),
+        tag("button", say("Copy a link to this size"), type="button", data_live_copy=True),
+        tag("button", say("Put it on the shopping trip"), type="button", data_live_add=True),
         trip,
     )
     return tag("p", "".join(buttons), class_="sc-live__buttons")
 
 
 def _status() -> str:
-    progress = tag("progress", "", max="4", value="0", aria_label="Getting ready", hidden=True)
+    progress = tag("progress", "", max="4", value="0", aria_label=say("Getting ready"), hidden=True)
     words = tag("p", "", role="status", aria_live="polite", class_="sc-live__say", data_live_say=True)
     return tag("p", "", class_="sc-live__fault", hidden=True, data_fault="") + progress + words
 
@@ -172,32 +173,34 @@ def my_shop(stocks: Iterable[Stock], wares: Iterable[Ware], *, shop: Shop, displ
     goods = "".join(_ware(ware, shop) for ware in wares)
     prices = tag("table", _head() + sales + tag("tbody", goods), class_="sc-table sc-mine__prices")
     inner = (
-        tag("p", "Kept on this device alone. What you leave empty is as the author has it.")
+        tag("p", say("Kept on this device alone. What you leave empty is as the author has it."))
         + usual
-        + tag("h3", "What my store carries, at my prices")
+        + tag("h3", say("What my store carries, at my prices"))
         + prices
-        + tag("h3", "What I have already")
+        + tag("h3", say("What I have already"))
         + _owned(stocks)
         + tag(
             "p",
-            tag("button", "Forget my shop", type="button", data_mine_reset=True),
+            tag("button", say("Forget my shop"), type="button", data_mine_reset=True),
             class_="sc-live__buttons",
         )
     )
     return tag(
-        "details", tag("summary", "My shop: units, saw, prices, what I have") + inner, class_="sc-mine"
+        "details", tag("summary", say("My shop: units, saw, prices, what I have")) + inner, class_="sc-mine"
     )
 
 
 def _saw(shop: Shop, display: Display) -> Iterator[str]:
-    units = (("in", "inches"), ("mm", "millimetres"))
+    units = (("in", say("inches")), ("mm", say("millimetres")))
     fractions = [(str(finest), f"1/{finest} in") for finest in FRACTIONS]
-    yield _select("units", "Show lengths in", units, display.system)
-    yield _select("fraction", "Finest fraction", fractions, str(display.denominator))
-    yield _text("kerf", "Width of my saw cut (kerf)", show(shop.kerf, display))
+    yield _select("units", say("Show lengths in"), units, display.system)
+    yield _select("fraction", say("Finest fraction"), fractions, str(display.denominator))
+    yield _text("kerf", say("Width of my saw cut (kerf)"), show(shop.kerf, display))
     longest = shop.rules.longest_piece
     yield _text(
-        "longest piece", "Longest piece that my car takes", show(longest, display) if longest else "any"
+        "longest piece",
+        say("Longest piece that my car takes"),
+        show(longest, display) if longest else say("any"),
     )
 
 
@@ -226,7 +229,7 @@ def _text(name: str, words: str, usual: str) -> str:
 
 
 def _head() -> str:
-    names = tag("th", "Item", scope="col") + tag("th", "My price", scope="col", class_="sc-money")
+    names = tag("th", say("Item"), scope="col") + tag("th", say("My price"), scope="col", class_="sc-money")
     return tag("thead", tag("tr", names))
 
 
@@ -239,19 +242,19 @@ def _stock(stock: Stock, shop: Shop) -> str:
 def _sale(sale: Sale, shop: Shop) -> str:
     box = tag("input", type="checkbox", checked=True, data_mine_carried=sale.id)
     name = tag("label", box + tag("span", escape(sale.label)))
-    words = f"my price of {sale.id.replace(' | ', ', ')}"
+    words = say("my price of {what}", what=sale.id.replace(" | ", ", "))
     return tag("tr", tag("th", name, scope="row") + _price(sale.id, words, sale.price, shop))
 
 
 def _ware(ware: Ware, shop: Shop) -> str:
     sold = f", {escape(ware.sold)}" if ware.sold != "each" else ""
-    cell = _price(ware.key, f"my price of {ware.key}", ware.price, shop)
+    cell = _price(ware.key, say("my price of {what}", what=ware.key), ware.price, shop)
     return tag("tr", tag("th", escape(ware.key) + sold, scope="row") + cell)
 
 
 def _price(key: str, words: str, price: Money | None, shop: Shop) -> str:
     field = "mine-price-" + "".join(letter if letter.isalnum() else "-" for letter in key)
-    usual = "" if price is None else write_money(price, "").replace(",", "")
+    usual = "" if price is None else plain_money(price)
     box = tag(
         "input",
         type="text",
@@ -277,23 +280,27 @@ def _owned(stocks: list[Stock]) -> str:
             value="1",
             size="3",
             inputmode="numeric",
-            aria_label="how many",
+            aria_label=say("how many"),
             data_owned="count",
         )
         + tag("span", "×", aria_hidden="true")
-        + tag("select", names, aria_label="of what", data_owned="stock")
+        + tag("select", names, aria_label=say("of what"), data_owned="stock")
         + tag(
             "input",
             type="text",
-            placeholder="5 ft, or 48 in x 24 in",
-            aria_label="what size",
+            placeholder=say("5 ft, or 48 in x 24 in"),
+            aria_label=say("what size"),
             data_owned="size",
         )
-        + tag("button", "Remove", type="button", data_owned_remove=True)
+        + tag("button", say("Remove"), type="button", data_owned_remove=True)
         + tag("p", "", class_="sc-live__fault", hidden=True, data_owned_fault=True)
     )
     return (
         tag("ul", "", class_="sc-mine__owned", data_mine_owned=True)
         + tag("template", tag("li", row), data_mine_row=True)
-        + tag("p", tag("button", "Add a piece", type="button", data_mine_add=True), class_="sc-live__buttons")
+        + tag(
+            "p",
+            tag("button", say("Add a piece"), type="button", data_mine_add=True),
+            class_="sc-live__buttons",
+        )
     )

@@ -22,6 +22,7 @@ from scantling.pages.look import Look
 from scantling.pages.model_file import model_text
 from scantling.plan import USUAL, Choice, Plan, describe_choice
 from scantling.report import Report, cost_by_size, main_size, make_report, plan_data
+from scantling.words import say
 
 Answer = dict[str, Any]
 
@@ -152,7 +153,7 @@ def _shown(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice, whole
 
 def _for_reader(fault: Fault) -> Fault:
     """Return what the engine says to an author as it is said to a reader, who cannot mend the plan."""
-    return replace(fault, help="choose another size or option")
+    return replace(fault, help=say("choose another size or option"))
 
 
 def _passing(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice) -> tuple[Report, list[Fault]]:
@@ -181,7 +182,7 @@ def _chosen(plan: Plan, choice: Choice, start: Choice, display: Display) -> Answ
             "text": show(value, display),
             "exact": show(value, Display()),
             "position": position_of(value, positions(size)),
-            "range": f"{low} to {high}",
+            "range": say("{least} to {most}", least=low, most=high),
         }
     return {
         "sizes": sizes,
@@ -227,8 +228,10 @@ def _say(opened: Opened, here: OpenPlan, reader: Reader, report: Report, choice:
     """Return what a screen reader says, and what stands below the controls."""
     before, _ = _drawn(opened, here, Look(reader.display, here.words))
     cost, was = (write_money(one.totals.cost, report.shop.currency) for one in (report, before))
-    size = describe_choice(here.plan, choice) or "the size as drawn"
-    return f"Shown for {size}. Cost {cost}{'' if cost == was else f'; as drawn {was}'}."
+    size = describe_choice(here.plan, choice) or say("the size as drawn")
+    if cost == was:
+        return say("Shown for {size}. Cost {cost}.", size=size, cost=cost)
+    return say("Shown for {size}. Cost {cost}; as drawn {was}.", size=size, cost=cost, was=was)
 
 
 def _files(report: Report, display: Display) -> dict[str, str]:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from scantling.pages.html import tag
+from scantling.words import say
 
 _TOKEN = re.compile(r"<[^>]*>|[^<]+")
 _ROW = re.compile(r"<(?:tr|li|p|dt|figure|div)[ >]")
@@ -90,6 +91,7 @@ def _is_words(token: str) -> bool:
 def _mark(words: str, was: str) -> str:
     inner = words.strip()
     start = words.index(inner)
-    title = f' title="as drawn: {was.strip().replace(chr(34), "&quot;")}"' if was and len(was) < 120 else ""
+    told = say("as drawn: {was}", was=was.strip().replace('"', "&quot;"))
+    title = f' title="{told}"' if was and len(was) < 120 else ""
     mark = tag("mark", inner, class_="sc-changed").replace("<mark", f"<mark{title}", 1)
     return words[:start] + mark + words[start + len(inner) :]

@@ -10,6 +10,7 @@ from scantling.fault import Fault, Faulty, Place, Severity
 from scantling.measure import Display, read_number
 from scantling.pages.live.choice import LONGEST_TYPED
 from scantling.shop import MyShop, Shop, read_my_shop, shop_of
+from scantling.words import say
 
 FRACTIONS = (2, 4, 8, 16, 32, 64)
 UNITS = ("in", "mm")
@@ -36,7 +37,7 @@ def read_settings(data: object, usual: Display) -> Settings:
         usual: how the site shows lengths where the reader did not choose.
     """
     if not isinstance(data, dict):
-        message = "the settings kept on this device cannot be read and are left out"
+        message = say("the settings kept on this device cannot be read and are left out")
         return Settings(usual, MyShop(), () if data is None else (_warning(message, ()),))
     display = _display(data, usual)
     kept: dict[str, Any] = {}
@@ -55,7 +56,7 @@ def _display(data: Mapping[str, Any], usual: Display) -> Display:
 
 def _warning(message: str, path: tuple[str, ...]) -> Fault:
     return Fault(
-        "setting-left-out", message, Place(path), "this setting is left out", severity=Severity.WARNING
+        "setting-left-out", message, Place(path), say("this setting is left out"), severity=Severity.WARNING
     )
 
 

@@ -13,6 +13,7 @@ from scantling.pages.live.my_shop import Settings, read_settings
 from scantling.pages.words import Words
 from scantling.plan import Fitter, Plan, read_plan
 from scantling.shop import Shop, read_shop
+from scantling.words import ENGLISH, Language, say, spoken_by
 
 MOST_KEPT = 60
 T = TypeVar("T")
@@ -42,9 +43,17 @@ class Opened:
 
     def __init__(self) -> None:
         self.display = Display()
+        self._language = ENGLISH
         self._shop: Shop | None = None
         self._plans: dict[str, OpenPlan] = {}
         self._made: dict[Hashable, Any] = {}
+
+    def language_of(self, question: object) -> Language:
+        """Return the site's language: the one that a question comes with, else the one that came before."""
+        shown = question.get("display") if isinstance(question, dict) else None
+        if isinstance(shown, dict):
+            self._language = spoken_by(str(shown.get("language", "en")))
+        return self._language
 
     def take(self, question: dict[str, Any]) -> None:
         """Take in the shop, how the site shows lengths, and plans.
@@ -69,7 +78,7 @@ class Opened:
             Faulty: where none of that name was handed over.
         """
         if slug not in self._plans:
-            raise Faulty([Fault("unknown-plan", f"there is no plan '{slug[:40]}' here")])
+            raise Faulty([Fault("unknown-plan", say("there is no plan '{plan}' here", plan=slug[:40]))])
         return self._plans[slug]
 
     @property
@@ -80,7 +89,7 @@ class Opened:
             Faulty: where none was handed over.
         """
         if self._shop is None:
-            raise Faulty([Fault("no-shop", "there is no shop file here")])
+            raise Faulty([Fault("no-shop", say("there is no shop file here"))])
         return self._shop
 
     def reader(self, mine: object) -> Reader:

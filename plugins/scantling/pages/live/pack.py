@@ -14,6 +14,7 @@ from typing import Any
 
 ROOMS = [
     "fault",
+    "words",
     "measure",
     "geometry",
     "formula",

@@ -15,8 +15,9 @@ from scantling.pages.live.fit import fit
 from scantling.pages.live.opened import Opened
 from scantling.pages.live.told import told
 from scantling.pages.live.trip import plan_trip
+from scantling.words import mark, say, speaking
 
-_BROKEN = "this could not be worked out; the page shows what it showed before"
+_BROKEN = mark("this could not be worked out; the page shows what it showed before")
 _ASKS: Mapping[str, Callable[[Opened, Mapping[str, Any]], dict[str, Any]]] = {
     "fit": fit,
     "trip": plan_trip,
@@ -35,22 +36,29 @@ class Session:
         question: object = None
         try:
             question = json.loads(text)
-            answer = self._answer(question)
-        except Faulty as faulty:
-            answer = _refused(faulty.faults, question)
-        except Exception as error:  # noqa: BLE001 - a page must get an answer, whatever happened
-            answer = _refused([Fault("broken", f"{_BROKEN} ({type(error).__name__})")], question)
+        except ValueError:
+            question = None
+        with speaking(self._opened.language_of(question)):
+            answer = self._told(question)
         return json.dumps(answer, ensure_ascii=False)
+
+    def _told(self, question: object) -> dict[str, Any]:
+        try:
+            return self._answer(question)
+        except Faulty as faulty:
+            return _refused(faulty.faults, question)
+        except Exception as error:  # noqa: BLE001 - a page must get an answer, whatever happened
+            return _refused([Fault("broken", f"{say(_BROKEN)} ({type(error).__name__})")], question)
 
     def _answer(self, question: object) -> dict[str, Any]:
         if not isinstance(question, dict):
-            raise Faulty([Fault("unknown-question", _BROKEN)])
+            raise Faulty([Fault("unknown-question", say(_BROKEN))])
         self._opened.take(question)
         if question.get("ask") == "open":
             return {"ok": True}
         ask = _ASKS.get(str(question.get("ask")))
         if ask is None:
-            raise Faulty([Fault("unknown-question", _BROKEN)])
+            raise Faulty([Fault("unknown-question", say(_BROKEN))])
         return ask(self._opened, question)
 
 

@@ -10,8 +10,10 @@ from scantling.drawing import is_drawable
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.html import tag
+from scantling.pages.live.choice import display_data
 from scantling.pages.live.controls import from_file, my_shop, plan_controls
 from scantling.pages.live.runtime import Runtime, find_runtime
+from scantling.pages.live.script_words import in_language
 from scantling.pages.live.turn import turn_block
 from scantling.pages.live.viewer import find_viewer
 from scantling.pages.words import Words
@@ -19,6 +21,7 @@ from scantling.plan import Choice
 from scantling.report import Report
 from scantling.shop import Shop
 from scantling.source import SourceShop
+from scantling.words import mark, say
 
 WEB = Path(__file__).parent / "web"
 ASSETS = "assets/scantling/live"
@@ -42,7 +45,8 @@ def live_site(shop: SourceShop, plans: Mapping[str, str], choices: Choices) -> F
     if runtime is None or shop.shop is None:
         return Finished((), ())
     shop_file = SideFile(f"{choices.folder}/live-shop.json", _json(shop.data))
-    page = Page(TRIP, _trip(shop.shop, plans, choices), _META, in_nav=True)
+    meta = {**_META, "title": say(_TITLE), "description": say(_DESCRIPTION)}
+    page = Page(TRIP, _trip(shop.shop, plans, choices), meta, in_nav=True)
     viewer = find_viewer() if choices.viewer else None
     return Finished((page,), (shop_file, *_files(runtime), *(_own(viewer) if viewer else ())))
 
@@ -75,7 +79,7 @@ def _files(runtime: Runtime) -> Iterator[SideFile]:
         if path.name == WORKER:
             yield SideFile(WORKER, path.read_text("utf-8").replace("@@VERSION@@", runtime.digest))
         else:
-            yield SideFile(f"{ASSETS}/{path.name}", path.read_text("utf-8"))
+            yield SideFile(f"{ASSETS}/{path.name}", in_language(path.read_text("utf-8")))
     yield from _own(runtime)
 
 
@@ -85,14 +89,14 @@ def _own(runtime: Runtime) -> Iterator[SideFile]:
         yield SideFile(f"{ASSETS}/{runtime.digest}/{path.name}", path.read_bytes())
 
 
+_TITLE = mark("Shopping trip")
+_DESCRIPTION = mark("Several plans on one list: what to buy for all of them, and how to cut it.")
 _META = {
-    "title": "Shopping trip",
-    "description": "Several plans on one list: what to buy for all of them, and how to cut it.",
     "template": "scantling-catalog.html",
     "hide": ["toc", "navigation"],
     "search": {"exclude": True},
 }
-_INTRO = (
+_INTRO = mark(
     "Put plans on the list from their own pages, each at its size. They are bought and cut as one here: "
     "boxes of screws are shared, and what falls off one board serves another plan. "
     "The list stays on this device."
@@ -102,14 +106,16 @@ _INTRO = (
 def _trip(shop: Shop, plans: Mapping[str, str], choices: Choices) -> str:
     own = f"../{choices.folder}/"
     known = {slug: {"title": title, "at": f"{own}{slug}/"} for slug, title in plans.items() if title}
-    head = tag("h2", "On the list", id="on-the-list", tabindex="-1")
-    empty = tag("p", "Nothing yet. " + tag("a", "Choose a plan", href=own) + ".", data_trip_empty=True)
+    head = tag("h2", say("On the list"), id="on-the-list", tabindex="-1")
+    empty = tag(
+        "p", say("Nothing yet. {link}.", link=tag("a", say("Choose a plan"), href=own)), data_trip_empty=True
+    )
     row = tag("template", tag("li", _row()), data_trip_row=True)
     items = tag("ul", "", class_="sc-trip", data_trip_items=True)
-    clear = tag("button", "Empty the list", type="button", data_trip_clear=True)
+    clear = tag("button", say("Empty the list"), type="button", data_trip_clear=True)
     status = (
         tag("p", "", class_="sc-live__fault", hidden=True, data_fault="")
-        + tag("progress", "", max="4", value="0", aria_label="Getting ready", hidden=True)
+        + tag("progress", "", max="4", value="0", aria_label=say("Getting ready"), hidden=True)
         + tag("p", "", role="status", aria_live="polite", class_="sc-live__say", data_live_say=True)
     )
     panel = my_shop(shop.stocks.values(), shop.wares.values(), shop=shop, display=choices.display)
@@ -119,17 +125,19 @@ def _trip(shop: Shop, plans: Mapping[str, str], choices: Choices) -> str:
             (head, empty, items, row, tag("p", clear, class_="sc-live__buttons"), status, *_parts(), panel)
         ),
         class_="sc-live",
-        hidden=True,
+        inert=True,
         aria_labelledby="on-the-list",
         data_live="trip",
         data_plans=_json(known),
         data_engine=choices.engine,
         data_shop=f"{own}live-shop.json",
-        data_display=_json({"units": choices.display.system, "fraction": choices.display.denominator}),
+        data_display=_json(display_data(choices.display)),
         data_search_exclude="true",
     )
-    without = tag("p", "The shopping trip needs JavaScript.", class_="sc-live__without sc-without-script")
-    return f"# Shopping trip\n\n{_INTRO}\n\n{section}{without}{from_file()}\n"
+    without = tag(
+        "p", say("The shopping trip needs JavaScript."), class_="sc-live__without sc-without-script"
+    )
+    return f"# {say(_TITLE)}\n\n{say(_INTRO)}\n\n{section}{without}{from_file()}\n"
 
 
 def _row() -> str:
@@ -138,19 +146,19 @@ def _row() -> str:
         + tag("span", "×", aria_hidden="true")
         + tag("span", tag("a", "", href="#") + " " + tag("small", "", data_trip_label=True))
         + tag("b", "", class_="sc-money", data_trip_cost=True)
-        + tag("button", "Remove", type="button", data_trip_remove=True)
+        + tag("button", say("Remove"), type="button", data_trip_remove=True)
         + tag("p", "", class_="sc-live__fault", hidden=True, data_fault="item")
     )
 
 
 _PARTS = (
-    ("trip-sum", "What it costs"),
-    ("trip-materials", "Materials list"),
-    ("trip-diagrams", "Cut diagrams"),
+    ("trip-sum", mark("What it costs")),
+    ("trip-materials", mark("Materials list")),
+    ("trip-diagrams", mark("Cut diagrams")),
 )
 
 
 def _parts() -> Iterable[str]:
     for name, title in _PARTS:
-        inner = tag("h2", title) + tag("div", "", data_fragment=name)
+        inner = tag("h2", say(title)) + tag("div", "", data_fragment=name)
         yield tag("div", inner, class_="sc-trip__part", hidden=True, data_trip_part=True)

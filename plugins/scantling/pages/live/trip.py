@@ -20,6 +20,7 @@ from scantling.pages.look import Look
 from scantling.pages.materials import materials
 from scantling.plan import FittedHardware, FittedPlan, describe_choice
 from scantling.report import Report, list_materials, make_report, total
+from scantling.words import counted, say
 
 MOST_PLANS = 30
 MOST_COPIES = 20
@@ -59,7 +60,7 @@ def plan_trip(opened: Opened, question: Mapping[str, Any]) -> dict[str, Any]:
         "items": [_item(one, reader) for one in listed],
     }
     if not wanted:
-        return {**answer, "fragments": {}, "say": "Nothing on the list yet."}
+        return {**answer, "fragments": {}, "say": say("Nothing on the list yet.")}
     look = Look(reader.display, {}, inline=data_address)
     together = _together(wanted, reader)
     return {
@@ -69,7 +70,9 @@ def plan_trip(opened: Opened, question: Mapping[str, Any]) -> dict[str, Any]:
             "trip-materials": materials(together, look),
             "trip-diagrams": diagrams(cut_drawings(together, look.display), look),
         },
-        "say": f"{_counted(wanted)}: {_money(together.totals.cost, reader)} together.",
+        "say": say(
+            "{pieces}: {cost} together.", pieces=_counted(wanted), cost=_money(together.totals.cost, reader)
+        ),
     }
 
 
@@ -93,7 +96,14 @@ def _fitted(opened: Opened, reader: Reader, item: Mapping[str, Any]) -> _Wanted:
         raise Faulty(read.faults)
     copies = item.get("count")
     if not isinstance(copies, int) or not 1 <= copies <= MOST_COPIES:
-        raise Faulty([Fault("not-a-count", f"how many there are is a whole number from 1 to {MOST_COPIES}")])
+        raise Faulty(
+            [
+                Fault(
+                    "not-a-count",
+                    say("how many there are is a whole number from 1 to {most}", most=MOST_COPIES),
+                )
+            ]
+        )
     fitted = opened.fitter(here, reader).fit(read.choice())
     return _Wanted(make_report(fitted, reader.shop), copies, describe_choice(here.plan, read.choice()))
 
@@ -158,7 +168,7 @@ def _item(one: _Wanted | None, reader: Reader) -> dict[str, str]:
     if one is None:
         return {"label": "", "each": "", "alone": ""}
     each = _money(one.report.totals.cost, reader)
-    return {"label": one.label or "as drawn", "each": each, "alone": _money(one.alone, reader)}
+    return {"label": one.label or say("as drawn"), "each": each, "alone": _money(one.alone, reader)}
 
 
 def _sum(wanted: list[_Wanted], together: Report, reader: Reader) -> str:
@@ -166,9 +176,9 @@ def _sum(wanted: list[_Wanted], together: Report, reader: Reader) -> str:
     alone = sum((one.alone for one in wanted), Money(0))
     cost = together.totals.cost
     rows = [
-        ("Each for itself", _money(alone, reader)),
-        ("Bought and cut together", _money(cost, reader)),
-        ("Saved", _money(alone - cost, reader)),
+        (say("Each for itself"), _money(alone, reader)),
+        (say("Bought and cut together"), _money(cost, reader)),
+        (say("Saved"), _money(alone - cost, reader)),
     ]
     inner = "".join(
         tag("div", tag("dt", name) + tag("dd", escape(value)), class_="sc-fact") for name, value in rows
@@ -178,7 +188,7 @@ def _sum(wanted: list[_Wanted], together: Report, reader: Reader) -> str:
 
 def _counted(wanted: list[_Wanted]) -> str:
     pieces = sum(one.copies for one in wanted)
-    return "1 piece of furniture" if pieces == 1 else f"{pieces} pieces of furniture"
+    return counted("{count} piece of furniture", "{count} pieces of furniture", pieces)
 
 
 def _money(money: Money, reader: Reader) -> str:

@@ -2,9 +2,10 @@
 import { ask, follow } from "./engine.js";
 import * as faults from "./faults.js";
 import * as mine from "./mine.js";
+import { t } from "./store.js";
 
 const PAUSE = 250; // after the last key, ms
-const STILL = "The worked example still stands.";
+const STILL = t("The worked example still stands.");
 
 export const start = (root) => {
   const { calculator, engine } = root.dataset;
@@ -44,7 +45,7 @@ export const start = (root) => {
         take(await ask({ ask: "calculate", calculator, chosen: read(), mine: mine.settings() }, site), how);
       } catch (error) {
         faults.clear(root);
-        faults.show(root, [{ control: "", message: `This cannot be worked out here: ${error.message}.`, help: STILL }]);
+        faults.show(root, [{ control: "", message: t("This cannot be worked out here: {why}.", { why: error.message }), help: STILL }]);
         say.textContent = "";
       }
     }
@@ -56,7 +57,7 @@ export const start = (root) => {
     faults.clear(root);
     if (!answer.ok) {
       faults.show(root, answer.faults);
-      say.textContent = `Not shown. ${answer.faults[0]?.message ?? ""}`;
+      say.textContent = t("Not shown. {why}", { why: answer.faults[0]?.message });
       return;
     }
     block.innerHTML = answer.fragments.answer;
@@ -92,8 +93,8 @@ export const start = (root) => {
     } else if (button?.matches("[data-live-copy]")) {
       try {
         await navigator.clipboard.writeText(location.href);
-        say.textContent = "The link is copied.";
-      } catch { say.textContent = `The link: ${location.href}`; }
+        say.textContent = t("The link is copied.");
+      } catch { say.textContent = t("The link: {address}", { address: location.href }); }
     }
   });
 
@@ -114,7 +115,7 @@ export const start = (root) => {
   });
   addEventListener("popstate", onBack);
 
-  root.hidden = false;
+  root.inert = false;
   fill(fromAddress());
   if (changed().length || begin.units !== site.display.units) update("keep");
 };

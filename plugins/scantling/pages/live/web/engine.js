@@ -1,5 +1,5 @@
 // The engine, in a worker so that the page never freezes; started by the first question of a visit.
-import { base } from "./store.js";
+import { base, t } from "./store.js";
 import { register } from "./offline.js";
 
 const PATIENCE = 60_000;
@@ -21,7 +21,7 @@ const reset = (reason) => {
 
 const watch = () => {
   clearTimeout(timer);
-  if (waiting.length) timer = setTimeout(() => reset("it took too long"), PATIENCE);
+  if (waiting.length) timer = setTimeout(() => reset(t("it took too long")), PATIENCE);
 };
 
 const hear = ({ data }) => {
@@ -36,8 +36,8 @@ const hear = ({ data }) => {
 const begin = (engine) => {
   worker = new Worker(new URL("worker.js", import.meta.url), { type: "module" });
   worker.onmessage = hear;
-  worker.onerror = (event) => { event.preventDefault(); reset("the worker did not start"); };
-  worker.onmessageerror = () => reset("the worker was not understood");
+  worker.onerror = (event) => { event.preventDefault(); reset(t("the worker did not start")); };
+  worker.onmessageerror = () => reset(t("the worker was not understood"));
   worker.postMessage({ folder: new URL(`assets/scantling/live/${engine}/`, base).href });
   keepSoon = () => {
     keepSoon = () => {};
@@ -54,7 +54,7 @@ const load = async (address) => {
   const answer = await fetch(address).catch(() => null);
   if (answer?.ok) return answer.json();
   fetched.delete(address);
-  throw new Error("the plan's numbers could not be fetched");
+  throw new Error(t("the plan's numbers could not be fetched"));
 };
 
 // Calls back with {stage, words} while the engine gets ready, with null when it has stopped.

@@ -2,10 +2,12 @@
 (() => {
   "use strict";
   const here = document.currentScript.src;
+  const t = (words) => words; // as in store.js
   const wake = () => {
     for (const root of document.querySelectorAll(":is([data-live], [data-viewer]):not([data-awake])")) {
       root.dataset.awake = "";
       if (location.protocol === "file:") {
+        root.hidden = true;
         for (const words of document.querySelectorAll("[data-live-file]")) words.hidden = false;
         continue;
       }
@@ -14,8 +16,9 @@
         .catch(() => {
           const words = document.createElement("p");
           words.className = "sc-live__without";
-          words.textContent = root.dataset.failed ?? "The script that works out other sizes could not be loaded. The sizes above still work.";
+          words.textContent = root.dataset.failed ?? t("The script that works out other sizes could not be loaded. The sizes above still work.");
           root.before(words);
+          root.hidden = true;
         });
     }
   };

@@ -1,8 +1,8 @@
 // My shop: the panel, and what of it is kept on this device.
-import { forget, keep, recall } from "./store.js";
+import { forget, keep, recall, t } from "./store.js";
 
 const NAME = "my shop";
-const DAMAGED = "The settings kept on this device were of another version or damaged, and are left out.";
+const DAMAGED = t("The settings kept on this device were of another version or damaged, and are left out.");
 
 export const settings = () => recall(NAME).data;
 

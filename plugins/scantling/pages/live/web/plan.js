@@ -2,10 +2,10 @@
 import { ask, follow } from "./engine.js";
 import * as faults from "./faults.js";
 import * as mine from "./mine.js";
-import { keep, recall } from "./store.js";
+import { keep, recall, t } from "./store.js";
 
 const QUIET = 900; // ms without a change before the chart of costs is made again
-const STILL = "The sizes offered above still work.";
+const STILL = t("The sizes offered above still work.");
 
 export const start = (root) => {
   const { slug, title, up, engine } = root.dataset;
@@ -52,7 +52,7 @@ export const start = (root) => {
         waiting = setTimeout(chart, QUIET, asked);
       } catch (error) {
         faults.clear(root);
-        general(`Other sizes cannot be worked out here: ${error.message}.`, STILL);
+        general(t("Other sizes cannot be worked out here: {why}.", { why: error.message }), STILL);
         say.textContent = "";
       }
     }
@@ -71,7 +71,7 @@ export const start = (root) => {
     faults.clear(root);
     if (!answer.ok) {
       faults.show(root, answer.faults);
-      say.textContent = shown || answer.faults.length ? `Not shown. ${answer.faults[0]?.message ?? ""}` : "";
+      say.textContent = shown || answer.faults.length ? t("Not shown. {why}", { why: answer.faults[0]?.message }) : "";
       return;
     }
     shown = answer;
@@ -184,8 +184,8 @@ export const start = (root) => {
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(location.href);
-      say.textContent = "The link is copied.";
-    } catch { say.textContent = `The link: ${location.href}`; }
+      say.textContent = t("The link is copied.");
+    } catch { say.textContent = t("The link: {address}", { address: location.href }); }
   };
 
   const add = () => {
@@ -193,7 +193,7 @@ export const start = (root) => {
     const sizes = shown ? Object.fromEntries(Object.entries(shown.sizes).map(([name, size]) => [name, size.exact])) : begin;
     items.push({ slug, count: 1, chosen: { ...sizes, ...shown?.options } });
     const kept = keep("trip", items);
-    say.textContent = kept ? `${title} is on the shopping trip.` : "This browser does not let the page keep a list.";
+    say.textContent = kept ? t("{plan} is on the shopping trip.", { plan: title }) : t("This browser does not let the page keep a list.");
     root.querySelector("[data-live-trip]").hidden = !kept;
   };
 
@@ -203,7 +203,7 @@ export const start = (root) => {
   const model = async () => {
     const answer = await ask(question("", { part: "model" }), site);
     if (!answer.ok) throw new Error(answer.faults[0]?.message);
-    if (!answer.model) throw new Error("it has too many parts to be drawn");
+    if (!answer.model) throw new Error(t("it has too many parts to be drawn"));
     return Uint8Array.from(atob(answer.model), (letter) => letter.charCodeAt(0)).buffer;
   };
   const onModel = (event) => {
@@ -224,7 +224,7 @@ export const start = (root) => {
   };
   const onClick = (event) => {
     const link = event.target.closest?.('a[href="plan.json"], a[href="cut-list.csv"], a[href="plan.glb"]');
-    if (link) download(link, event).catch((error) => general(`The file could not be made: ${error.message}.`));
+    if (link) download(link, event).catch((error) => general(t("The file could not be made: {why}.", { why: error.message })));
   };
   const onBack = () => {
     if (location.pathname !== here.pathname) return;
@@ -250,7 +250,7 @@ export const start = (root) => {
 
   const panel = mine.attach(root, (control) => update(control, { address: "replace" }));
   root.querySelector("[data-live-trip]").hidden = !recall("trip").data?.length;
-  root.hidden = false;
+  root.inert = false;
   if (panel.damaged) general(panel.damaged);
   chosen = fromAddress();
   const isChosen = Object.keys(chosen).some((name) => name !== "h" && name !== "q");

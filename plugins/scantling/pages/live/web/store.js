@@ -1,3 +1,6 @@
+// The site's own words in its language, which a build has put in the place of these; values by name.
+export const t = (words, values = {}) => words.replace(/\{(\w+)\}/g, (_, name) => values[name] ?? "");
+
 // What is kept on this device, and nowhere else. Each site, each kind of thing and each version has a key of its own.
 export const base = new URL("../../../", import.meta.url);
 const VERSION = 1;

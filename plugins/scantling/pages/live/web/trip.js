@@ -2,10 +2,10 @@
 import { ask, follow } from "./engine.js";
 import * as faults from "./faults.js";
 import * as mine from "./mine.js";
-import { keep, recall } from "./store.js";
+import { keep, recall, t } from "./store.js";
 
 const NAME = "trip";
-const DAMAGED = "The list kept on this device was of another version or damaged, and is left out.";
+const DAMAGED = t("The list kept on this device was of another version or damaged, and is left out.");
 
 export const start = (root) => {
   const plans = JSON.parse(root.dataset.plans);
@@ -33,7 +33,7 @@ export const start = (root) => {
       const count = line.querySelector("input");
       count.value = item.count;
       count.dataset.at = at;
-      count.setAttribute("aria-label", `how many of ${plans[item.slug].title}`);
+      count.setAttribute("aria-label", t("how many of {plan}", { plan: plans[item.slug].title }));
       line.querySelector("button").dataset.at = at;
       line.querySelector("[data-fault]").dataset.fault = `item ${at}`;
       return line;
@@ -59,7 +59,7 @@ export const start = (root) => {
         else take({ ok: true, items: [], fragments: {}, warnings: [], say: "" });
       } catch (error) {
         faults.clear(root);
-        faults.show(root, [{ control: "", message: `The list cannot be worked out here: ${error.message}.`, help: "" }]);
+        faults.show(root, [{ control: "", message: t("The list cannot be worked out here: {why}.", { why: error.message }), help: "" }]);
         say.textContent = "";
       }
     }
@@ -113,7 +113,7 @@ export const start = (root) => {
   });
   const panel = mine.attach(root, update);
   draw();
-  root.hidden = false;
+  root.inert = false;
   for (const trouble of [panel.damaged, kept.damaged || items.length < listed.length ? DAMAGED : ""])
     if (trouble) faults.show(root, [{ control: "", message: trouble, help: "" }]);
   if (items.length) update();

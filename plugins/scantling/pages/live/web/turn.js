@@ -2,9 +2,9 @@
 // is pressed, and the picture stays wherever that does not work.
 import { base } from "./store.js";
 
-const NO_DRAWING = "This browser does not draw in three dimensions here. The picture is still here.";
+const NO_DRAWING = t("This browser does not draw in three dimensions here. The picture is still here.");
 
-const TAKEN = "The browser took the drawing away. The picture is still here.";
+const TAKEN = t("The browser took the drawing away. The picture is still here.");
 
 const draws = () => {
   const context = document.createElement("canvas").getContext("webgl2");
@@ -45,7 +45,7 @@ export const start = (root) => {
     const mine = ++asked;
     opener.disabled = true;
     isStale = false;
-    say.textContent = "Fetching what turns it around…";
+    say.textContent = t("Fetching what turns it around…");
     try {
       const [viewer, bytes] = await Promise.all([import("./viewer.js"), model()]);
       // the canvas has no size, and so nothing to draw on, before it is seen
@@ -58,7 +58,7 @@ export const start = (root) => {
       canvas.focus({ preventScroll: true });
       if (isStale) follow();
     } catch (error) {
-      fail(`It cannot be turned around here: ${error.message}. The picture is still here.`);
+      fail(t("It cannot be turned around here: {why}. The picture is still here.", { why: error.message }));
     }
     opener.disabled = false;
   };
@@ -90,7 +90,7 @@ export const start = (root) => {
       const bytes = await model();
       if (mine === asked) await view.show(bytes);
     } catch (error) {
-      fail(`This size cannot be turned around: ${error.message}.`);
+      fail(t("This size cannot be turned around: {why}.", { why: error.message }));
     }
   };
 

@@ -15,6 +15,7 @@ self.fetch = async (input, init) => {
   return address.endsWith(".wasm") ? relabelled(answer) : answer;
 };
 
+const t = (words) => words; // as in store.js, which a worker has no need of
 const stage = (number, words) => postMessage({ stage: number, words });
 const bytes = async (address) => {
   const answer = await plain(address);
@@ -23,7 +24,7 @@ const bytes = async (address) => {
 };
 
 const boot = async (folder) => {
-  stage(1, "Fetching what works out other sizes (once, about 6 MB)");
+  stage(1, t("Fetching what works out other sizes (once, about 6 MB)"));
   const wasm = `${folder}pyodide.asm.wasm`;
   // everything at once, and not one after the other as each is found to be needed
   early.set(wasm, plain(wasm));
@@ -32,11 +33,11 @@ const boot = async (folder) => {
   const engine = bytes(`${folder}engine.zip`);
   const trouble = early.get(wasm).then((answer) => { if (!answer.ok) throw new Error(`${answer.status} for ${wasm}`); });
   const { loadPyodide } = await import(`${folder}pyodide.mjs`);
-  stage(2, "Starting it");
+  stage(2, t("Starting it"));
   const starting = loadPyodide({ indexURL: folder, stdLibURL: `${folder}stdlib.zip`, lockFileContents });
   const python = await Promise.race([starting, trouble.then(() => starting)]);
   python.FS.writeFile("/engine.zip", await engine);
-  stage(3, "Reading the plan");
+  stage(3, t("Reading the plan"));
   return python.runPython(`
 import dataclasses, gc, marshal, sys, zipimport
 gc.disable()

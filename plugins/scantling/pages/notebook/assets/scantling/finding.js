@@ -5,6 +5,8 @@
   const GROUPS = ["room", "skill", "time", "material", "tag"];
 
   const wake = (form) => {
+    const known = JSON.parse(form.dataset.words ?? "{}"); // the site's own words, where they are not these
+    const t = (words, values) => (known[words] ?? words).replace(/\{(\w+)\}/g, (_, name) => values[name] ?? "");
     const list = form.parentElement.querySelector(".sc-cards");
     const boxes = {};
     for (const box of form.querySelectorAll("input[type=checkbox]")) {
@@ -94,11 +96,10 @@
       for (const mark of chosen) {
         const name = mark.dataset.chosen;
         const many = boxes[name].filter(({ box }) => box.checked).length;
-        mark.textContent = name === "have" ? (now.hasAll ? "" : `${many} of ${tools.length}`) : many ? `${many} chosen` : "";
+        mark.textContent = name === "have" ? (now.hasAll ? "" : t("{some} of {all}", { some: many, all: tools.length })) : many ? t("{count} chosen", { count: many }) : "";
       }
-      const plans = cards.length === 1 ? "plan" : "plans";
-      say.textContent = left === cards.length ? `${left} ${plans}`
-        : left ? `${left} of ${cards.length} ${plans}` : "No plan fits all of that. Take something off.";
+      say.textContent = left === cards.length ? t("{all} plans", { all: left })
+        : left ? t("{some} of {all} plans", { some: left, all: cards.length }) : t("No plan fits all of that. Take something off.");
     };
 
     let shownOrder = "";
