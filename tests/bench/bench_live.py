@@ -128,7 +128,7 @@ def begin(browser: Browser, home: Serving, slug: str) -> Page:
     context = browser.new_context(viewport={"width": 1280, "height": 900}, service_workers="block")
     page = context.new_page()
     page.goto(f"{home.url}plans/{slug}/")
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     page.wait_for_load_state("networkidle")
     return page
 
@@ -142,7 +142,7 @@ def transfer(browser: Browser, home: Serving) -> list[str]:
         page = context.new_page()
         page.on("request", lambda request, asked=asked: asked.append(request.url))
         page.goto(f"{home.url}plans/{slug}/")
-        page.wait_for_selector("[data-live=plan]:visible")
+        page.wait_for_selector("[data-live=plan]:not([inert])")
         page.wait_for_load_state("networkidle")
         before = [url for url in asked if url.startswith(home.url)]
         page.evaluate(FIRST)
@@ -174,7 +174,7 @@ def first(browser: Browser, home: Serving) -> list[str]:
         page = begin(browser, home, "entry-bench")
         cold.append(took(page))
         page.goto(f"{home.url}plans/entry-bench/")
-        page.wait_for_selector("[data-live=plan]:visible")
+        page.wait_for_selector("[data-live=plan]:not([inert])")
         page.wait_for_load_state("networkidle")
         warm.append(took(page))
         page.context.close()

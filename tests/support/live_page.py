@@ -24,8 +24,8 @@ def wait(page, words: str) -> None:
 
 
 def size(page, name: str):
-    """Return the field of a named size."""
-    return page.locator(f'input[type="text"][data-name="{name}"]')
+    """Return the field of a named size, once the page listens to it."""
+    return page.locator(f'[data-live]:not([inert]) input[type="text"][data-name="{name}"]')
 
 
 def choose(page, name: str, text: str) -> None:
