@@ -144,6 +144,8 @@ def _text(node: ast.expr, named: dict[str, str]) -> str:
         return "".join(part.value if isinstance(part, ast.Constant) else "…" for part in node.values)  # type: ignore[misc]
     if isinstance(node, ast.Name):
         return named.get(node.id, "")
+    if isinstance(node, ast.Call) and _name(node.func) in {"say", "mark"} and node.args:
+        return re.sub(r"\{\w+\}", "…", _text(node.args[0], named))
     if isinstance(node, ast.BinOp) and isinstance(node.op, ast.Add):
         return _text(node.left, named) + _text(node.right, named)
     return ""

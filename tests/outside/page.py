@@ -13,7 +13,8 @@ from tests.outside.sources import KINDS, Check
 PAGE = Path(__file__).resolve().parent.parent.parent / "docs" / "reference" / "checked-against.md"
 
 ROOMS = {
-    "measure": "Lengths, areas and weights",
+    "words": "Words",
+    "measure": "Lengths, areas, weights and money",
     "geometry": "Angles and places",
     "formula": "Formulas",
     "shop": "What can be bought",

@@ -10,6 +10,7 @@ from scantling.cli.catalogs import add_catalog_argument, find_catalog
 from scantling.cli.command import FINE, Command, misused, say, tell
 from scantling.measure import Display
 from scantling.source import exit_status, render_full, summarize
+from scantling.words import LANGUAGES
 
 
 def _add_arguments(parser: ArgumentParser) -> None:
@@ -29,6 +30,9 @@ def _add_arguments(parser: ArgumentParser) -> None:
     parser.add_argument(
         "--cache", type=Path, metavar="DIR", help="where results are remembered for the next time"
     )
+    parser.add_argument(
+        "--language", choices=LANGUAGES, default="en", help="of the site's own words (usually %(default)s)"
+    )
     parser.add_argument("--units", choices=("in", "mm"), default="in", help="inches (usual) or millimetres")
 
 
@@ -38,7 +42,9 @@ def _run(given: Namespace) -> int:
 
     if given.folder.exists() and not given.folder.is_dir():
         raise misused(f"{given.folder} is a file", "name a folder")
-    choices = Choices(display=Display(given.units), papers=given.paper, site_url=given.site_url)
+    choices = Choices(
+        display=Display(given.units), papers=given.paper, site_url=given.site_url, language=given.language
+    )
     how = How(choices, given.paper, given.workers, given.cluster, given.cache)
     finished = build_catalog(find_catalog(given.plans), how).finished
     status = exit_status(finished.diagnostics)
@@ -47,7 +53,7 @@ def _run(given: Namespace) -> int:
     if status != FINE:
         tell(f"nothing was written: {summarize(finished.diagnostics)}")
         return status
-    write_folder(finished, given.folder, site_name=given.title)
+    write_folder(finished, given.folder, site_name=given.title, language=given.language)
     say(f"{len(finished.pages)} pages are in {given.folder}")
     return status
 

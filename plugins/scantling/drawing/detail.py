@@ -15,7 +15,7 @@ from scantling.drawing.profile import has_profile, profile
 from scantling.drawing.shape import Circle, Group, Line, Polygon, Polyline, Rectangle, Scene, Shape, Text
 from scantling.measure import Display, Length, tangent, write_angle
 from scantling.plan import FittedEnd, FittedPart, FittedProse, FittedWork, Quoted
-from scantling.words import say
+from scantling.words import mark, say
 
 _LEFT, _TOP = 12.0, 44.0
 _LOWEST, _HIGHEST = 64.0, 150.0
@@ -183,7 +183,7 @@ def _value(quoted: Quoted, display: Display) -> str:
 def _first_words(work: FittedWork, display: Display) -> str:
     assert work.from_end is not None
     from_edge = _runs_along(work) or work.work.kind == "pocket holes"
-    told = "the first {size} from the edge" if from_edge else "the first {size} from the end"
+    told = mark("the first {size} from the edge") if from_edge else mark("the first {size} from the end")
     return say(told, size=display.length(work.from_end))
 
 

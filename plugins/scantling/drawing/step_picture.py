@@ -14,7 +14,7 @@ from scantling.drawing.shape import Scene, Shape
 from scantling.drawing.stage import Room, Stage, draw, set_stage
 from scantling.geometry import Vector
 from scantling.plan import FittedStep
-from scantling.words import say
+from scantling.words import mark, say
 
 _MOST_ARROWS = 6
 _REACH = 0.16
@@ -79,9 +79,9 @@ def step_picture(model: Model, built: Built, number: int, *, width: float = 440.
     key, y = key_lines(entries, high + 46, width)
     added = "; ".join(entry.words for entry in entries)
     told = (
-        "Step {number} adds to what stands already, hatched in the picture: {added}."
+        mark("Step {number} adds to what stands already, hatched in the picture: {added}.")
         if built.before
-        else "Step {number} adds first, hatched in the picture: {added}."
+        else mark("Step {number} adds first, hatched in the picture: {added}.")
     )
     return Scene(
         width,

@@ -132,7 +132,7 @@ def _end(part: FittedPart, end: FittedEnd, at: int) -> _Draft:
         Line(0, run, wide, run, "hidden"),
     )
     both = part.ends is not None and part.ends[0] == part.ends[1]
-    where = "" if both else say((", left end", ", right end")[at])
+    where = "" if both else say((mark(", left end"), mark(", right end"))[at])
     how = say(
         "Lay it on the face; its long point is the part's end, the dashed line is square to it."
         if end.kind == "mitre"

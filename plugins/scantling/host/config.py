@@ -7,6 +7,8 @@ from typing import Literal
 from mkdocs.config import base
 from mkdocs.config import config_options as c
 
+from scantling.words import LANGUAGES
+
 
 class ScantlingConfig(base.Config):  # type: ignore[no-untyped-call]
     """Options of the plugin."""
@@ -23,6 +25,8 @@ class ScantlingConfig(base.Config):  # type: ignore[no-untyped-call]
     """What lengths are shown in."""
     fraction = c.Choice((2, 4, 8, 16, 32, 64), default=16)
     """The finest fraction of an inch that is shown."""
+    language = c.Optional(c.Choice(LANGUAGES))
+    """The language of the site's own words; if not said, that of the theme where its words are there."""
     style = c.Type(bool, default=True)
     """Whether pages get the notebook look; without it they take the theme's."""
     live = c.Type(bool, default=True)

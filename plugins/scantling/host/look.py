@@ -7,7 +7,32 @@ from collections.abc import Iterable
 from mkdocs.config.config_options import ExtraScriptValue
 from mkdocs.config.defaults import MkDocsConfig
 
-from scantling.pages import FEATURES, LIVE_SCRIPTS, LIVE_STYLES, PALETTE, SCRIPTS, STYLES, THEME, TRIP
+from scantling.pages import (
+    FEATURES,
+    LIVE_SCRIPTS,
+    LIVE_STYLES,
+    SCRIPTS,
+    STYLES,
+    THEME,
+    TRIP,
+    palette,
+    template_words,
+)
+from scantling.words import LANGUAGES, say, spoken
+
+
+def language_for(config: MkDocsConfig, wanted: str | None) -> str:
+    """Return the language of the site's own words: the one wanted, else the theme's if it is there."""
+    theme = str(config.theme["language"]) if "language" in config.theme else "en"
+    return wanted or (theme if theme in LANGUAGES else "en")
+
+
+def speak(config: MkDocsConfig) -> None:
+    """Let theme and templates speak as the site does; a theme that was told a language keeps it."""
+    if "language" in config.theme and config.theme["language"] == "en":
+        config.theme["language"] = spoken().code
+    if spoken().code != "en":
+        config.extra["scantling_words"] = template_words()
 
 
 def wear_look(config: MkDocsConfig) -> None:
@@ -19,7 +44,7 @@ def wear_look(config: MkDocsConfig) -> None:
     config.extra_css = [style for style in STYLES if style not in config.extra_css] + list(config.extra_css)
     _add_scripts(config, SCRIPTS)
     if "palette" not in theme or not theme["palette"]:
-        theme["palette"] = [dict(option) for option in PALETTE]
+        theme["palette"] = palette()
     if isinstance(theme["font"], dict) and theme["font"].get("text") == "Roboto":
         # the theme would ask a font service on the network
         theme["font"] = False
@@ -31,7 +56,7 @@ def wake_pages(config: MkDocsConfig) -> None:
     config.extra_css = [*config.extra_css, *(style for style in LIVE_STYLES if style not in config.extra_css)]
     _add_scripts(config, LIVE_SCRIPTS)
     if config.nav is not None and TRIP not in str(config.nav):
-        config.nav = [*config.nav, {"Shopping trip": TRIP}]
+        config.nav = [*config.nav, {say("Shopping trip"): TRIP}]
 
 
 def leave_out_trip(config: MkDocsConfig) -> None:

@@ -15,10 +15,11 @@ from scantling.build import Built, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
 from scantling.host.kept_file import KeptFile, Published
-from scantling.host.look import leave_out_trip, wake_pages, wear_look
+from scantling.host.look import language_for, leave_out_trip, speak, wake_pages, wear_look
 from scantling.measure import Display
 from scantling.pages import Choices, Finished, Page, fault_page, ready_engine, ready_viewer, with_front_matter
 from scantling.source import Diagnostic, render_full, write_price_file
+from scantling.words import language_of, speaking
 
 log = get_plugin_logger("scantling")
 
@@ -31,6 +32,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.finished: Finished | None = None
         self.built: Built | None = None
         self.engine = ""
+        self.language = "en"
         self.viewer = ""
         self.published = Published()
 
@@ -40,16 +42,22 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.is_serving = command == "serve"
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
-        """Put our templates, style and scripts at the theme's side."""
+        """Put our templates, style and scripts at the theme's side, in the site's language."""
+        self.language = language_for(config, self.config.language) if self.config.enabled else "en"
+        with speaking(language_of(self.language)):
+            self._dress(config)
+        return config
+
+    def _dress(self, config: MkDocsConfig) -> None:
         if self.config.enabled and self.config.style:
             wear_look(config)
+            speak(config)
         self.engine = ready_engine(log.info) if self.config.enabled and self.config.live else ""
         self.viewer = ready_viewer(log.info) if self.engine else ""
         if self.engine:
             wake_pages(config)
         elif self.config.enabled:
             leave_out_trip(config)
-        return config
 
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
         """Make the pages, before the host empties the folder of the last good site."""
@@ -120,6 +128,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
             viewer=self.viewer,
             papers=self.config.paper and not self.is_serving,
             site_url=config.site_url or "",
+            language=self.language,
             folder=Path(self.config.plans).name,
             title=self.config.title,
             intro=self.config.intro or usual.intro,

@@ -10,7 +10,7 @@ from scantling.measure.quantity import Way
 from scantling.measure.rounding import Rounded, System, share_steps, step_of
 from scantling.measure.space import Length
 from scantling.measure.writing import local_decimal, round_length, spell_length, write_fraction
-from scantling.words import say
+from scantling.words import mark, say
 
 DENOMINATORS = (2, 4, 8, 16, 32, 64)
 
@@ -51,7 +51,8 @@ class Display:
         """Say which way and by how much a value was rounded; nothing where it is exact."""
         if rounded.is_exact:
             return ""
-        told = "rounded up by {size}" if rounded.off > Length(0) else "rounded down by {size}"
+        is_up = rounded.off > Length(0)
+        told = mark("rounded up by {size}") if is_up else mark("rounded down by {size}")
         return say(told, size=self._size(abs(rounded.off)))
 
     def _size(self, off: Length) -> str:

@@ -31,7 +31,7 @@ if TYPE_CHECKING:
     from scantling.pages.markdown_words import render_words
     from scantling.pages.price_list import prices_page
     from scantling.pages.sections import SECTIONS
-    from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME
+    from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME, palette, template_words
 
 __all__ = [
     "FEATURES",
@@ -63,6 +63,7 @@ __all__ = [
     "make_pages",
     "markdown_of",
     "overall_size",
+    "palette",
     "plan_drawings",
     "plan_fragments",
     "plan_pages",
@@ -71,6 +72,7 @@ __all__ = [
     "ready_engine",
     "ready_viewer",
     "render_words",
+    "template_words",
     "with_front_matter",
     "write_folder",
 ]
@@ -104,6 +106,8 @@ _LATER = {
     "SCRIPTS": "theme",
     "STYLES": "theme",
     "THEME": "theme",
+    "palette": "theme",
+    "template_words": "theme",
 }
 
 

@@ -5,6 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from scantling.measure import Display
+from scantling.words import mark
+
+TITLE = mark("Plans")
+INTRO = mark("Every plan comes in several sizes, each with its materials, its cut list and its diagrams.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -13,9 +17,9 @@ class Choices:
 
     folder: str = "plans"
     """Where the plans stand on the site."""
-    title: str = "Plans"
+    title: str = TITLE
     """Heading of the catalog page, in plain words."""
-    intro: str = "Every plan comes in several sizes, each with its materials, its cut list and its diagrams."
+    intro: str = INTRO
     """A sentence below it, in plain words."""
     display: Display = field(default_factory=Display)
     """How lengths are written."""

@@ -10,7 +10,11 @@ from scantling.pages.look import Look
 from scantling.report import Report, percent, write_thick, write_value
 from scantling.words import mark, say
 
-_AXES = (("width", "{size} wide"), ("depth", "{size} deep"), ("height", "{size} high"))
+_AXES = (
+    ("width", mark("{size} wide")),
+    ("depth", mark("{size} deep")),
+    ("height", mark("{size} high")),
+)
 
 
 def facts(report: Report, look: Look) -> str:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
+from scantling.words import mark, say
+
 THEME = Path(__file__).parent / "notebook"
 """A folder of templates, style and scripts, for `theme.dirs` or `custom_dir`."""
 
@@ -20,17 +22,33 @@ PALETTE: tuple[dict[str, Any], ...] = (
         "scheme": "notebook",
         "primary": "custom",
         "accent": "custom",
-        "toggle": {"icon": "material/weather-night", "name": "Dark page"},
+        "toggle": {"icon": "material/weather-night", "name": mark("Dark page")},
     },
     {
         "media": "(prefers-color-scheme: dark)",
         "scheme": "notebook-night",
         "primary": "custom",
         "accent": "custom",
-        "toggle": {"icon": "material/weather-sunny", "name": "Light page"},
+        "toggle": {"icon": "material/weather-sunny", "name": mark("Light page")},
     },
 )
 """Light and dark, as the reader's device is set, with a switch."""
 
 FEATURES = ("navigation.tabs", "navigation.indexes", "navigation.top", "toc.follow", "search.highlight")
 """Features of the theme that the look counts on."""
+
+TEMPLATE_WORDS = (mark("All plans"), mark("Where this page stands"), mark("Loading the page"))
+"""What the templates say of themselves; they look for it under `extra.scantling_words`."""
+
+
+def palette() -> list[dict[str, Any]]:
+    """Return light and dark, with the words of their switch in the language that is spoken."""
+    return [
+        {**option, "toggle": {**option["toggle"], "name": say(option["toggle"]["name"])}}
+        for option in PALETTE
+    ]
+
+
+def template_words() -> dict[str, str]:
+    """Return what the templates say in the language that is spoken."""
+    return {words: say(words) for words in TEMPLATE_WORDS}

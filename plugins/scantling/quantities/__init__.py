@@ -18,10 +18,12 @@ from scantling.quantities import (
     plan,
     report,
     shop,
+    words,
 )
 from scantling.quantities.quantity import Quantity
 
 QUANTITIES: tuple[Quantity, ...] = (
+    *words.QUANTITIES,
     *measure.QUANTITIES,
     *geometry.QUANTITIES,
     *formula.QUANTITIES,

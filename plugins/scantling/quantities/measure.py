@@ -56,6 +56,13 @@ QUANTITIES: tuple[Quantity, ...] = (
         room="measure",
     ),
     Quantity(
+        id="written-money",
+        title="Money as shown",
+        unit="currency",
+        meaning="A sum in whole cents, written in the way of a locale.",
+        room="measure",
+    ),
+    Quantity(
         id="surface-measure",
         title="Surface measure",
         unit="sq ft, board feet",

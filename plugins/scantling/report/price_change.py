@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from scantling.measure import Money, write_money
 from scantling.report.price_record import PlanCost, PriceRecord
-from scantling.words import counted, say
+from scantling.words import counted, mark, say
 
 SLIP_LOW, SLIP_HIGH = Fraction(8), Fraction(12)
 """A price that went up or down about tenfold was probably mistyped."""
@@ -40,11 +40,15 @@ class PriceChange:
         if ratio is None or ratio == 0:
             return "" if ratio is None else say("it costs nothing now")
         times = max(ratio, 1 / ratio)
-        way = "more" if ratio > 1 else "less"
+        is_more = ratio > 1
         if SLIP_LOW <= times <= SLIP_HIGH:
-            return f"about ten times {way} than before"
+            return say("about ten times more than before" if is_more else "about ten times less than before")
         if CENTS_LOW <= times <= CENTS_HIGH:
-            return f"about a hundred times {way} than before: cents for whole money?"
+            return say(
+                "about a hundred times more than before: cents for whole money?"
+                if is_more
+                else "about a hundred times less than before: cents for whole money?"
+            )
         return ""
 
 
@@ -192,7 +196,7 @@ def _plan_lines(plan: PlanChange, currency: str) -> Iterator[str]:
     if plan.before is None or plan.after is None:
         cost = plan.after or plan.before
         assert cost is not None
-        told = "{name}: new, {after}" if plan.before is None else "{name}: gone, {after}"
+        told = mark("{name}: new, {after}") if plan.before is None else mark("{name}: gone, {after}")
         yield say(told, name=plan.slug, after=write_money(cost.cost, currency))
         return
     sign = "+" if plan.difference.cents >= 0 else "-"

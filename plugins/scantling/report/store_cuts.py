@@ -9,7 +9,7 @@ from fractions import Fraction
 from scantling.cutting import CutBoard, CuttingPlan, Panel
 from scantling.measure import Display, Length
 from scantling.report.materials import NOTHING
-from scantling.words import say
+from scantling.words import mark, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +50,6 @@ def store_words(cuts: tuple[StoreCut, ...], display: Display) -> list[str]:
     """Say what to ask the store for, a line for each board: "3/4 plywood no. 1: crosscut at 48 in"."""
     lines: dict[str, list[str]] = {}
     for cut in cuts:
-        told = "rip at {size}" if cut.is_rip else "crosscut at {size}"
+        told = mark("rip at {size}") if cut.is_rip else mark("crosscut at {size}")
         lines.setdefault(cut.board.name, []).append(say(told, size=display.length(cut.setting)))
     return [f"{name}: {say(', then ').join(told)}" for name, told in lines.items()]

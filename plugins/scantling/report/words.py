@@ -18,7 +18,7 @@ from scantling.measure import (
 )
 from scantling.plan import FittedEnd, FittedPart, FittedProse
 from scantling.report.trace import Origin
-from scantling.words import counted, say
+from scantling.words import counted, mark, say
 
 SHEET_DENOMINATOR = 32
 """Plywood called 3/4 in measures some 23/32 in."""
@@ -131,7 +131,7 @@ def _work_words(part: FittedPart, index: int, display: Display) -> str:
         if measure is not None:
             words.append(say(told, size=write_measure(measure, display)))
     if work.work.where:
-        words.append(say(work.work.where))
+        words.append(work.work.where)
     if work.from_end is not None:
         words.append(say("first at {size}", size=display.length(work.from_end)))
     if work.apart is not None:
@@ -148,7 +148,7 @@ def origin_words(origin: Origin, display: Display) -> str:
             "{count} from the offcuts of {part}", count=origin.count, part=origin.part.part.source.offcut_of
         )
     is_ripped = origin.is_ripped and not origin.board.stock.is_sheet
-    told = "{count} ripped from {board}" if is_ripped else "{count} cut from {board}"
+    told = mark("{count} ripped from {board}") if is_ripped else mark("{count} cut from {board}")
     return say(told, count=origin.count, board=origin.board.name) + _shortfall(origin, display)
 
 
