@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from scantling.build import How, build_catalog
-from scantling.pages import Choices
+from scantling.pages import Choices, raw, whole
 
 SHOP = """currency: $
 prices of: 2026-09-01
@@ -68,9 +68,9 @@ def build(plans: Path, **how):
 
 def content(built) -> dict[str, str]:
     """Return a digest of all that is published, by its path."""
-    pages = {page.path: (page.markdown, dict(page.meta)) for page in built.finished.pages}
-    whole = {**pages, **{file.path: file.content for file in built.finished.files}}
-    return {path: hashlib.sha256(repr(one).encode()).hexdigest()[:16] for path, one in whole.items()}
+    pages = {page.path: (whole(page), dict(page.meta)) for page in built.finished.pages}
+    everything = {**pages, **{file.path: raw(file.source) for file in built.finished.files}}
+    return {path: hashlib.sha256(repr(one).encode()).hexdigest()[:16] for path, one in everything.items()}
 
 
 def test_an_unchanged_catalog_is_found_as_it_was(plans):

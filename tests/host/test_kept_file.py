@@ -6,6 +6,7 @@ import pytest
 from mkdocs.config.defaults import MkDocsConfig
 
 from scantling.host.kept_file import KeptFile, Published
+from scantling.pages import SideFile
 
 
 @pytest.fixture
@@ -20,8 +21,7 @@ def config(tmp_path) -> MkDocsConfig:
 
 def noted(published: Published, config: MkDocsConfig, path: str, content: str) -> KeptFile:
     """Return a file that a build hands over."""
-    file = KeptFile.generated(config, path, content=content)
-    return published.note(file, content)
+    return published.note(KeptFile.beside(config, SideFile(path, content)))
 
 
 def test_only_what_is_another_than_last_time_is_modified(config):

@@ -15,10 +15,15 @@ from contextlib import suppress
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
+from typing import Any
 
-MARK = b"scantling cache 1\n"
+MARK = b"scantling cache 2\n"
+PLAIN = b"scantling plain 2\n"
+"""Begins an entry whose content lies in it as it is, so that pieces of it can be read."""
 DIGEST = 32
 """Bytes of a SHA-256 digest."""
+START = len(PLAIN) + DIGEST
+"""Where the content of a plain entry begins."""
 OLD = 60 * 60 * 24 * 30
 """Seconds after which an entry that no build has used is dropped."""
 
@@ -32,12 +37,16 @@ class Cache:
     made: int = 0
     damaged: list[str] = field(default_factory=list)
     """Names of entries that were there but not whole; they are made again, and told of."""
+    seen: dict[Path, tuple[int, int]] = field(default_factory=dict)
+    """Plain entries that were whole when looked at, with their size and day."""
+    held: dict[str, Any] = field(default_factory=dict)
+    """Results that were found by this process, which a preview asks for again and again."""
 
     def get(self, kind: str, name: str) -> bytes | None:
         """Return an entry's content, or None where there is none that is whole."""
         if self.folder is None:
             return None
-        path = self._path(kind, name)
+        path = self.path(kind, name)
         try:
             raw = path.read_bytes()
         except OSError:
@@ -53,20 +62,45 @@ class Cache:
         self.found += 1
         return content
 
-    def put(self, kind: str, name: str, content: bytes) -> None:
-        """Keep an entry; a disk that is full or read-only only means that nothing is kept."""
+    def is_whole(self, kind: str, name: str) -> bool:
+        """Return whether an entry is there and whole; one that was so and is unchanged is not read again."""
+        if self.folder is None:
+            return False
+        path = self.path(kind, name)
+        state = _state(path)
+        if state is not None and self.seen.get(path) == state:
+            return True
+        if self.get(kind, name) is None:
+            return False
+        state = _state(path)
+        if state is not None:
+            self.seen[path] = state
+        return True
+
+    def put(self, kind: str, name: str, content: bytes, *, plain: bool = False) -> bool:
+        """Keep an entry; a disk that is full or read-only only means that nothing is kept.
+
+        Args:
+            plain: whether the content is kept as it is, to be read in pieces.
+
+        Returns:
+            Whether it is kept.
+        """
         self.made += 1
         if self.folder is None:
-            return
-        path = self._path(kind, name)
+            return False
+        path = self.path(kind, name)
         with suppress(OSError):
             path.parent.mkdir(parents=True, exist_ok=True)
             handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=".being-written-")
             with os.fdopen(handle, "wb") as file:
-                file.write(_closed(content))
+                file.writelines(_closed(content, plain=plain))
             Path(temporary).replace(path)
+            return True
+        return False
 
-    def _path(self, kind: str, name: str) -> Path:
+    def path(self, kind: str, name: str) -> Path:
+        """Return where an entry is, or would be."""
         assert self.folder is not None
         return self.folder / kind / name[:2] / name[2:]
 
@@ -88,16 +122,25 @@ class Cache:
         return dropped
 
 
-def _closed(content: bytes) -> bytes:
-    packed = zlib.compress(content, 1)
-    return MARK + hashlib.sha256(packed).digest() + packed
+def _state(path: Path) -> tuple[int, int] | None:
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return found.st_size, found.st_mtime_ns
+
+
+def _closed(content: bytes, *, plain: bool) -> tuple[bytes, bytes, bytes]:
+    packed = content if plain else zlib.compress(content, 1)
+    return PLAIN if plain else MARK, hashlib.sha256(packed).digest(), packed
 
 
 def _opened(raw: bytes) -> bytes | None:
-    start = len(MARK) + DIGEST
-    packed = raw[start:]
-    if raw[: len(MARK)] != MARK or hashlib.sha256(packed).digest() != raw[len(MARK) : start]:
+    mark, told, packed = raw[: len(MARK)], raw[len(MARK) : START], raw[START:]
+    if mark not in {MARK, PLAIN} or hashlib.sha256(packed).digest() != told:
         return None
+    if mark == PLAIN:
+        return packed
     try:
         return zlib.decompress(packed)
     except zlib.error:

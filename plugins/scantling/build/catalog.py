@@ -8,7 +8,7 @@ from pathlib import Path
 
 from scantling.build.cache import Cache
 from scantling.build.entries import keep, recall
-from scantling.build.job import Job, finish
+from scantling.build.job import Job, Made, finish
 from scantling.build.workers import do_all
 from scantling.pages import Choices, Finished, gather_pages, prices_page
 from scantling.report import PriceRecord, price_record
@@ -43,27 +43,31 @@ class Built:
     """Prices and costs as they are now; None where a fault keeps the catalog from being published."""
 
 
-def build_catalog(folder: Path, how: How) -> Built:
+def build_catalog(folder: Path, how: How, *, cache: Cache | None = None) -> Built:
     """Return everything that a catalog publishes.
 
     Args:
         folder: the folder with the shop file and a folder for each plan.
+        cache: that of an earlier build by this process, which need not look at all entries again.
     """
+    cache = cache if cache is not None and cache.folder == how.cache else Cache(how.cache)
+    cache.damaged.clear()
     with speaking(language_of(how.choices.language)):
-        return _build(folder, how)
+        return _build(folder, how, cache)
 
 
-def _build(folder: Path, how: How) -> Built:
-    cache = Cache(how.cache)
+def _build(folder: Path, how: How, cache: Cache) -> Built:
     shop = load_shop(folder / SHOP_FILE, root=folder.resolve().parent)
-    jobs = list(_jobs(folder, how))
-    found = {job.slug: recall(cache, job, shop) for job in jobs}
-    missing = [job for job in jobs if found[job.slug] is None]
+    found: dict[str, Made | None] = {}
+    missing: list[Job] = []
+    for job in _jobs(folder, how):
+        found[job.slug] = recall(cache, job, shop)
+        if found[job.slug] is None:
+            missing.append(job)
     fresh = do_all(finish, missing, workers=how.workers, cluster=how.cluster)
     for job, made in zip(missing, fresh, strict=True):
-        found[job.slug] = made
-        keep(cache, job, shop, made)
-    all_made = [one for job in jobs if (one := found[job.slug]) is not None]
+        found[job.slug] = keep(cache, job, shop, made)
+    all_made = [one for one in found.values() if one is not None]
     finished = gather_pages(shop, [made.plan for made in all_made], how.choices)
     record = None
     if shop.shop is not None and not finished.faults:

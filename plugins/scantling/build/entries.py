@@ -8,12 +8,12 @@ those alone that it buys. So another price touches the plans that pay it, and no
 from __future__ import annotations
 
 import json
-import pickle
 from collections.abc import Mapping
 from typing import Any
 
 from scantling.build.cache import Cache, code_digest, digest
-from scantling.build.job import Job, Made
+from scantling.build.job import Job, Made, laid_aside
+from scantling.build.stored import find_result, keep_result
 from scantling.source import SourceShop
 
 KIND, WARES = "plans", "wares"
@@ -23,18 +23,19 @@ WARE_SHELVES = ("hardware", "finish")
 
 def recall(cache: Cache, job: Job, shop: SourceShop) -> Made | None:
     """Return what was made of a plan from the same things before, or None."""
-    wares = cache.get(WARES, _first_name(job))
-    if wares is None:
-        return None
-    raw = cache.get(KIND, _name(job, shop, json.loads(wares)))
-    made = pickle.loads(raw) if raw is not None else None  # noqa: S301 - our own entry, its digest checked
-    return made if isinstance(made, Made) else None
+    first = _first_name(job)
+    wares = find_result(cache, WARES, first)
+    found = None if wares is None else find_result(cache, KIND, _name(first, job, shop, wares))
+    return found if isinstance(found, Made) else None
 
 
-def keep(cache: Cache, job: Job, shop: SourceShop, made: Made) -> None:
-    """Remember what was made of a plan."""
-    cache.put(WARES, _first_name(job), json.dumps(made.wares).encode())
-    cache.put(KIND, _name(job, shop, made.wares), pickle.dumps(made, protocol=5))
+def keep(cache: Cache, job: Job, shop: SourceShop, made: Made) -> Made:
+    """Remember what was made of a plan, and return it with everything large laid aside."""
+    first = _first_name(job)
+    made = laid_aside(made, cache)
+    keep_result(cache, WARES, first, made.wares)
+    keep_result(cache, KIND, _name(first, job, shop, made.wares), made)
+    return made
 
 
 def _first_name(job: Job) -> str:
@@ -44,11 +45,11 @@ def _first_name(job: Job) -> str:
     )
 
 
-def _name(job: Job, shop: SourceShop, wares: list[str] | tuple[str, ...]) -> str:
+def _name(first: str, job: Job, shop: SourceShop, wares: tuple[str, ...]) -> str:
     if not isinstance(shop.data, dict) or shop.shop is None:
-        return digest(_first_name(job), job.shop)
+        return digest(first, job.shop)
     mine = relevant(shop.data, job.plan.decode("utf-8", "replace"), frozenset(wares))
-    return digest(_first_name(job), json.dumps(mine, sort_keys=True))
+    return digest(first, json.dumps(mine, sort_keys=True))
 
 
 def relevant(shop: Mapping[str, Any], plan: str, wares: frozenset[str]) -> dict[str, Any]:

@@ -8,10 +8,12 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
 
-from scantling.build.cache import Cache
+from scantling.build.cache import Cache, code_digest, digest
+from scantling.build.kept_drafting import KeptDrafting, without_prices
+from scantling.build.lean import lean
 from scantling.build.papers import print_plan
 from scantling.build.remembered import DiskMemory
-from scantling.pages import Choices, Finished, PlanMade, around, plan_pages
+from scantling.pages import Choices, Drafting, Finished, PlanMade, around, plan_pages
 from scantling.report import PlanCost, plan_cost
 from scantling.source import PLAN_FILE, SHOP_FILE, SourcePlan, SourceShop, claim_of, load_plan, load_shop
 from scantling.words import language_of, speaking
@@ -73,11 +75,17 @@ def _shop(folder: str, content: bytes) -> SourceShop:
         return load_shop(path, root=Path(aside))
 
 
+@lru_cache(maxsize=4)
+def _shop_without_prices(folder: str, content: bytes) -> str:
+    shop = _shop(folder, content).shop
+    return "" if shop is None else without_prices(shop)
+
+
 def _finish(job: Job, plan: SourcePlan, cache: Cache) -> Made:
     if plan.fitter is None:
         broken = PlanMade(job.slug, None, Finished((), ()), plan.diagnostics, claim_of(plan))
         return Made(broken, None, ())
-    pages = plan_pages(plan, job.choices, memory=DiskMemory(cache))
+    pages = plan_pages(plan, job.choices, memory=DiskMemory(cache), drafting=_drafting(job, cache))
     beside = around(plan, pages, job.choices)
     if job.with_paper:
         papers = tuple(print_plan(pages, plan, job.choices, job.pictures, cache))
@@ -85,4 +93,24 @@ def _finish(job: Job, plan: SourcePlan, cache: Cache) -> Made:
     reports = [size.report for size in pages.sizes]
     wares = {line.ware.key for report in reports for line in report.materials.wares}
     made = PlanMade(job.slug, replace(pages, sizes=()), beside, plan.diagnostics, claim_of(plan))
-    return Made(made, plan_cost(reports[0]) if reports else None, tuple(sorted(wares)))
+    done = Made(made, plan_cost(reports[0]) if reports else None, tuple(sorted(wares)))
+    return laid_aside(done, cache)
+
+
+def _drafting(job: Job, cache: Cache) -> Drafting:
+    """Return who draws the plan; without a cache, everything is drawn anew."""
+    if cache.folder is None:
+        return Drafting()
+    choices = job.choices
+    shop = _shop_without_prices(job.folder, job.shop)
+    made_of = digest(code_digest(), job.slug, job.plan, shop, repr(choices.display), choices.language)
+    return KeptDrafting(cache, made_of)
+
+
+def laid_aside(made: Made, cache: Cache) -> Made:
+    """Return what was made of a plan with everything large in it in the cache, where there is one."""
+    plan = made.plan
+    pages = plan.pages
+    if pages is not None:
+        pages = replace(pages, finished=lean(pages.finished, cache))
+    return replace(made, plan=replace(plan, pages=pages, beside=lean(plan.beside, cache)))

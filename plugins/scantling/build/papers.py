@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from urllib.parse import urlencode
 
 from scantling.build.cache import Cache, code_digest, digest
+from scantling.build.stored import Piece, whole_entry
 from scantling.pages import Choices, Look, PlanPages, SideFile, render_words
 from scantling.paper import PAPERS, Sheets, lay_out, typeset
 from scantling.plan import Offered, write_choice
@@ -50,11 +51,10 @@ def link_of(choices: Choices, slug: str, offered: Offered) -> str:
     return f"{choices.site_url.rstrip('/')}/{choices.folder}/{slug}/{query}"
 
 
-def _printed(sheets: Sheets, cache: Cache) -> bytes:
+def _printed(sheets: Sheets, cache: Cache) -> bytes | Piece:
     files = (part for name, content in sorted(sheets.files.items()) for part in (name, content))
     name = digest(code_digest(), json.dumps(sheets.data, sort_keys=True), *files)
-    found = cache.get(KIND, name)
-    if found is None:
-        found = typeset(sheets)
-        cache.put(KIND, name, found)
-    return found
+    if cache.is_whole(KIND, name):
+        return whole_entry(cache, KIND, name)
+    made = typeset(sheets)
+    return whole_entry(cache, KIND, name) if cache.put(KIND, name, made, plain=True) else made

@@ -31,8 +31,8 @@ def _where(cluster: str) -> Iterator[None]:
 
 def do_all(
     work: Callable[[A], B], jobs: Sequence[A], *, workers: int = 0, cluster: str = "", what: str = "plans"
-) -> list[B]:
-    """Return what `work` makes of each job, in the order of the jobs, however they were spread.
+) -> Iterator[B]:
+    """Yield what `work` makes of each job, in the order of the jobs, however they were spread.
 
     Args:
         workers: processes on this machine; 0 for one a core, 1 for none besides this one.
@@ -40,7 +40,8 @@ def do_all(
         what: what is counted on the progress bar, which shows on a terminal alone.
     """
     if not cluster and (workers == 1 or len(jobs) <= FEW):
-        return [work(job) for job in tqdm(jobs, desc=what, disable=None, leave=False)]
+        yield from (work(job) for job in tqdm(jobs, desc=what, disable=None, leave=False))
+        return
     with _where(cluster):
         made = Parallel(n_jobs=workers or -1, return_as="generator")(delayed(work)(job) for job in jobs)
-        return list(tqdm(made, total=len(jobs), desc=what, disable=None, leave=False))
+        yield from tqdm(made, total=len(jobs), desc=what, disable=None, leave=False)

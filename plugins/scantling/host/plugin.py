@@ -8,16 +8,20 @@ from typing import Any, Literal
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
 from mkdocs.livereload import LiveReloadServer
-from mkdocs.plugins import BasePlugin, get_plugin_logger
-from mkdocs.structure.files import File, Files, InclusionLevel
+from mkdocs.plugins import BasePlugin, event_priority, get_plugin_logger
+from mkdocs.structure.files import File, Files
+from mkdocs.structure.nav import Navigation
+from mkdocs.structure.pages import Page as MkPage
+from mkdocs.utils.templates import TemplateContext
 
-from scantling.build import Built, How, build_catalog
+from scantling.build import Built, Cache, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
-from scantling.host.kept_file import KeptFile, Published
+from scantling.host.kept_file import KeptFile, PageFile, Published
 from scantling.host.look import language_for, leave_out_trip, speak, wake_pages, wear_look
+from scantling.host.pieces import give_meta, put_back_rest, put_back_words, take_out
 from scantling.measure import Display
-from scantling.pages import Choices, Finished, Page, fault_page, ready_engine, ready_viewer, with_front_matter
+from scantling.pages import Choices, Finished, fault_page, ready_engine, ready_viewer
 from scantling.source import Diagnostic, render_full, write_price_file
 from scantling.words import language_of, speaking
 
@@ -35,6 +39,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.language = "en"
         self.viewer = ""
         self.published = Published()
+        self.cache: Cache | None = None
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether a person is watching, who wants to see faults and not lose the preview."""
@@ -64,7 +69,10 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.finished = None
         if not self.config.enabled:
             return
-        self.built = build_catalog(self._folder(config), self._how(config))
+        how = self._how(config)
+        if self.cache is None or self.cache.folder != how.cache:
+            self.cache = Cache(how.cache)
+        self.built = build_catalog(self._folder(config), how, cache=self.cache)
         finished = self.built.finished
         for entry in self.built.damaged:
             log.info("a remembered result was damaged and was made again: %s", entry)
@@ -83,11 +91,39 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         else:
             pages = list(self.finished.pages)
         for page in pages:
-            _put(files, self._page_file(page, config))
+            _put(files, self._noted(PageFile.of_page(config, page)))
         for side in self.finished.files:
-            made = KeptFile.generated(config, side.path, content=side.content)
-            _put(files, self._noted(made, side.content))
+            _put(files, self._noted(KeptFile.beside(config, side)))
         return files
+
+    @event_priority(100)
+    def on_page_markdown(self, markdown: str, *, page: MkPage, config: MkDocsConfig, files: Files) -> str:
+        """Give a page of ours its front matter before other plugins look at it."""
+        del config, files
+        give_meta(page)
+        return markdown
+
+    @event_priority(100)
+    def on_page_content(self, html: str, *, page: MkPage, config: MkDocsConfig, files: Files) -> str:
+        """Put the pieces with words to be found into a page of ours."""
+        del config, files
+        return put_back_words(html, page)
+
+    @event_priority(-100)
+    def on_page_context(
+        self, context: TemplateContext, *, page: MkPage, config: MkDocsConfig, nav: Navigation
+    ) -> TemplateContext:
+        """Put the other pieces into a page of ours, when the search has seen it."""
+        del config, nav
+        put_back_rest(page)
+        return context
+
+    @event_priority(-100)
+    def on_post_page(self, output: str, *, page: MkPage, config: MkDocsConfig) -> str:
+        """Let go of what was put into a page of ours."""
+        del config
+        take_out(page)
+        return output
 
     def on_serve(self, server: LiveReloadServer, *, config: MkDocsConfig, builder: Any) -> LiveReloadServer:
         """Rebuild when a plan changes."""
@@ -135,16 +171,9 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
             display=Display(self.config.units, self.config.fraction),
         )
 
-    def _page_file(self, page: Page, config: MkDocsConfig) -> File:
-        inclusion = InclusionLevel.INCLUDED if page.in_nav else InclusionLevel.NOT_IN_NAV
-        content = with_front_matter(page)
-        file = KeptFile.generated(config, page.path, content=content, inclusion=inclusion)
-        file.edit_uri = page.made_from or None
-        return self._noted(file, content)
-
-    def _noted(self, file: File, content: str | bytes) -> File:
+    def _noted(self, file: KeptFile) -> KeptFile:
         """Return the file; in a preview it knows whether it has to be made again."""
-        return self.published.note(file, content) if isinstance(file, KeptFile) and self.is_serving else file
+        return self.published.note(file) if self.is_serving else file
 
     def _warn(self, finished: Finished) -> None:
         """Tell of what is doubtful; a strict build counts it, but a strict preview would stand still."""

@@ -21,6 +21,8 @@ if TYPE_CHECKING:
     from scantling.pages.around_plan import around
     from scantling.pages.catalog import PAGE_MAKERS, PageMaker, PlanMade, gather_pages, make_pages
     from scantling.pages.choices import Choices
+    from scantling.pages.content import Content, Kept, raw
+    from scantling.pages.drafting import Drafting
     from scantling.pages.faults import fault_page
     from scantling.pages.finished import Finished, Page, SideFile
     from scantling.pages.folder import write_folder
@@ -29,6 +31,7 @@ if TYPE_CHECKING:
     from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES, TRIP
     from scantling.pages.live.viewer import ready_viewer
     from scantling.pages.markdown_words import render_words
+    from scantling.pages.pieces import as_one, pieces_of, put_back, set_aside, whole
     from scantling.pages.price_list import prices_page
     from scantling.pages.sections import SECTIONS
     from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME, palette, template_words
@@ -46,9 +49,12 @@ __all__ = [
     "THEME",
     "TRIP",
     "Choices",
+    "Content",
+    "Drafting",
     "Drawing",
     "Drawings",
     "Finished",
+    "Kept",
     "Look",
     "Page",
     "PageMaker",
@@ -58,21 +64,27 @@ __all__ = [
     "Words",
     "alike",
     "around",
+    "as_one",
     "fault_page",
     "gather_pages",
     "make_pages",
     "markdown_of",
     "overall_size",
     "palette",
+    "pieces_of",
     "plan_drawings",
     "plan_fragments",
     "plan_pages",
     "prices_page",
     "prose_of",
+    "put_back",
+    "raw",
     "ready_engine",
     "ready_viewer",
     "render_words",
+    "set_aside",
     "template_words",
+    "whole",
     "with_front_matter",
     "write_folder",
 ]
@@ -80,6 +92,9 @@ __all__ = [
 _LATER = {
     "PAGE_MAKERS": "catalog",
     "Choices": "choices",
+    "Content": "content",
+    "Drafting": "drafting",
+    "Kept": "content",
     "PageMaker": "catalog",
     "PlanMade": "catalog",
     "gather_pages": "catalog",
@@ -100,6 +115,12 @@ _LATER = {
     "TRIP": "live.site",
     "ready_engine": "live.runtime",
     "ready_viewer": "live.viewer",
+    "as_one": "pieces",
+    "pieces_of": "pieces",
+    "put_back": "pieces",
+    "set_aside": "pieces",
+    "whole": "pieces",
+    "raw": "content",
     "prices_page": "price_list",
     "FEATURES": "theme",
     "PALETTE": "theme",

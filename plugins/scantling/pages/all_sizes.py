@@ -12,8 +12,8 @@ from scantling.pages.card import Card, card_of
 from scantling.pages.choices import Choices
 from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
-from scantling.pages.drawings import Drawing, Drawings, card_drawing
-from scantling.pages.drawings_bundle import DRAWINGS_FILE, drawings_bundle
+from scantling.pages.drafting import Drafting
+from scantling.pages.drawings import Drawing, Drawings
 from scantling.pages.embed import embed_files, embed_words
 from scantling.pages.finding import Finding, finding_of
 from scantling.pages.finished import Finished, Page, SideFile
@@ -21,7 +21,6 @@ from scantling.pages.linked_plan import Ladder, ladders_of
 from scantling.pages.live.site import live_block, live_plan, live_turn
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import render_words
-from scantling.pages.model_file import MODEL_FILE, model_file
 from scantling.pages.photo_files import photo_sizes
 from scantling.pages.plan_page import AtSize, plan_page
 from scantling.pages.structured import how_to
@@ -48,13 +47,17 @@ class PlanPages:
     """What it is found by; None where there is no card."""
 
 
-def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = None) -> PlanPages:
+def plan_pages(
+    source: SourcePlan, choices: Choices, *, memory: Memory | None = None, drafting: Drafting | None = None
+) -> PlanPages:
     """Return the pages of a plan that was read without faults.
 
     Args:
         memory: where answers of the cutting solver are remembered, if anywhere.
+        drafting: who draws the plan.
     """
     assert source.fitter is not None
+    drafting = drafting or Drafting()
     faults: list[Diagnostic] = []
     sizes = tuple(_sizes(source, source.fitter, faults, memory))
     if faults:
@@ -66,7 +69,7 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
     for here in sizes:
         here_look = replace(look, up="../" if here.offered.slug else "")
         live = live_block([size.report for size in sizes], here.offered.choice, here_look.up, choices)
-        drawings = Drawings(here.report, look.display)
+        drawings = drafting.drawings(here.report, look.display, here.offered.slug)
         chart, cost = _cost(source.fitter, here, look, memory) if not here.offered.slug else (None, "")
         page = plan_page(
             here,
@@ -83,15 +86,18 @@ def plan_pages(source: SourcePlan, choices: Choices, *, memory: Memory | None = 
             structured=_structured(source.slug, here, look, drawings, choices),
         )
         pages.append(page)
-        files += _beside(page.path.rpartition("/")[0], here.report, drawings, look)
+        beside = page.path.rpartition("/")[0]
+        drawn = drafting.files(here.report, look.display, drawings)
+        files += (SideFile(f"{beside}/{name}", content) for name, content in drawn)
+        files += _told(beside, here.report, look)
         if chart is not None:
-            files.append(SideFile(f"{folder}/{chart.file}", chart.svg))
+            files.append(SideFile(f"{folder}/{chart.file}", chart.source))
     if choices.engine:
         files.append(live_plan(source.slug, source.data, look.words, folder))
-    card = _card(source.slug, sizes[0].report, look)
+    card = _card(source.slug, sizes[0].report, look, drafting)
     files += embed_files(card.report, card.drawing, look, folder, choices)
     if card.drawing is not None:
-        files.append(SideFile(f"{folder}/{card.drawing.file}", card.drawing.svg))
+        files.append(SideFile(f"{folder}/{card.drawing.file}", card.drawing.source))
     return PlanPages(
         Finished(tuple(pages), tuple(files)),
         card_of(card),
@@ -138,17 +144,13 @@ def _cost(fitter: Fitter, here: AtSize, look: Look, memory: Memory | None) -> tu
     return drawing, cost_words(chart, here.report, drawing, look)
 
 
-def _card(slug: str, report: Report, look: Look) -> Card:
-    drawing = card_drawing(report, look.display) if report.fitted.plan.photo is None else None
+def _card(slug: str, report: Report, look: Look, drafting: Drafting) -> Card:
+    drawing = drafting.card(report, look.display) if report.fitted.plan.photo is None else None
     return Card(slug, report, replace(look, up=f"{slug}/", across=f"{slug}/"), drawing)
 
 
-def _beside(folder: str, report: Report, drawings: Drawings, look: Look) -> Iterator[SideFile]:
-    yield from (SideFile(f"{folder}/{drawing.file}", drawing.svg) for drawing in drawings)
-    yield SideFile(f"{folder}/{DRAWINGS_FILE}", drawings_bundle(drawings))
-    model = model_file(report.fitted, look.display)
-    if model is not None:
-        yield SideFile(f"{folder}/{MODEL_FILE}", model)
+def _told(folder: str, report: Report, look: Look) -> Iterator[SideFile]:
+    """Yield what is told of a plan beside its page, for programs."""
     data = plan_data(report, look.display)
     yield SideFile(f"{folder}/plan.json", json.dumps(data, ensure_ascii=False, indent=1) + "\n")
     yield SideFile(f"{folder}/cut-list.csv", cut_list_csv(report, look.display))

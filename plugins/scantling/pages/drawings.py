@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from scantling.drawing import (
     FACES,
@@ -28,6 +29,9 @@ from scantling.pages.html import slug
 from scantling.report import Report
 from scantling.words import mark, say
 
+if TYPE_CHECKING:
+    from scantling.pages.content import Kept
+
 WIDTH = 440.0
 """How wide drawings are in their own units where nothing else is asked for."""
 FEW_PARTS = 7
@@ -42,11 +46,17 @@ class Drawing:
 
     file: str
     """Its name beside the page."""
-    svg: str
+    source: str | Kept
+    """The SVG, or where it lies."""
     alt: str
     width: int
     height: int
     caption: str = ""
+
+    @property
+    def svg(self) -> str:
+        """Return the SVG itself."""
+        return self.source if isinstance(self.source, str) else self.source.read().decode()
 
 
 class Drawings:

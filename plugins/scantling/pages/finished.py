@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
+from scantling.pages.content import Content, Kept
 from scantling.source import Diagnostic
 
 
@@ -24,6 +25,8 @@ class Page:
     made_from: str = ""
     """The author's file, from the folder above the plans, for an edit link; "" for none."""
     in_nav: bool = False
+    pieces: tuple[str, ...] | Kept = ()
+    """Large pieces of HTML, each with a mark in its place in `markdown`; see `set_aside`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +34,12 @@ class SideFile:
     """A file beside a page."""
 
     path: str
-    content: str | bytes
+    source: Content
+
+    @property
+    def content(self) -> str | bytes:
+        """Return what is in it."""
+        return self.source if isinstance(self.source, str | bytes) else self.source.read()
 
 
 @dataclass(frozen=True, slots=True)

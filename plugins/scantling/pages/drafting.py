@@ -1,0 +1,47 @@
+"""Who draws a plan: everything that is drawn of it, for its pages and as files beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from scantling.measure import Display
+from scantling.pages.content import Content
+from scantling.pages.drawings import Drawing, Drawings, card_drawing
+from scantling.pages.drawings_bundle import DRAWINGS_FILE, drawings_bundle
+from scantling.pages.model_file import MODEL_FILE, model_file
+from scantling.report import Report
+
+
+class Drafting:
+    """Draws everything anew; who remembers drawings does it by being one of these."""
+
+    def drawings(self, report: Report, display: Display, size: str) -> Drawings:
+        """Return the drawings of a plan at one size.
+
+        Args:
+            size: as it stands in the address of its page; "" for the usual one.
+        """
+        del size
+        return Drawings(report, display)
+
+    def card(self, report: Report, display: Display) -> Drawing | None:
+        """Return the drawing for the plan's card, at its usual size."""
+        return card_drawing(report, display)
+
+    def bundle(self, drawings: Drawings) -> Content:
+        """Return all drawings of one size as one file."""
+        return drawings_bundle(drawings)
+
+    def model(self, report: Report, display: Display, drawings: Drawings) -> Content | None:
+        """Return the 3-D model at the size of the drawings, if there is one."""
+        del drawings
+        return model_file(report.fitted, display)
+
+    def files(self, report: Report, display: Display, drawings: Drawings) -> Iterator[tuple[str, Content]]:
+        """Yield each file that is drawn at one size, with its name."""
+        for drawing in drawings:
+            yield drawing.file, drawing.source
+        yield DRAWINGS_FILE, self.bundle(drawings)
+        model = self.model(report, display, drawings)
+        if model is not None:
+            yield MODEL_FILE, model
