@@ -20,11 +20,14 @@ class Piece:
     width: int
     short_by: int = 0
     """How much narrower than asked it ends up, where its part allows that."""
+    shorter_by: int = 0
+    """How much shorter than asked it ends up, likewise."""
 
     def to_data(self) -> dict[str, Any]:
         """Return the piece in the form of the cutting seam."""
         data = {"part": self.part, "x": self.x, "y": self.y, "length": self.length, "width": self.width}
-        return data | {"short_by": self.short_by} if self.short_by else data
+        less = {"short_by": self.short_by, "shorter_by": self.shorter_by}
+        return data | {key: value for key, value in less.items() if value}
 
 
 @dataclass(frozen=True, slots=True)

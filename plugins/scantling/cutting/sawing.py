@@ -25,6 +25,10 @@ MANY = 12
 """Of more neighbours than this, not every number of them is tried as one."""
 
 
+Grouped = tuple[list[tuple[int, ...]], list[int]]
+"""Groups of pieces between which a blade can pass, and how far each reaches."""
+
+
 @dataclass(slots=True)
 class Sawn:
     """How a panel is cut. It is not changed, but made too often to be frozen."""
@@ -45,6 +49,7 @@ class Saw:
         self.boxes = [(piece.x, piece.y, piece.length, piece.width) for piece in pieces]
         self.kerf, self.stages, self.rules = kerf, stages, rules
         self.known: dict[tuple[Rect, int, int], Sawn | None] = {}
+        self.grouped: dict[tuple[tuple[int, ...], int], Grouped] = {}
 
     def board(self, length: int, width: int) -> Sawn:
         """Return how a whole board is cut.
@@ -115,23 +120,27 @@ class Saw:
         groups, reaches = self._groups(ids, way)
         for count in self._counts(panel, groups, reaches, way, last):
             if reaches[count - 1] < end:
-                freed = tuple(sorted(i for group in groups[:count] for i in group))
-                yield reaches[count - 1] - begin, freed, tuple(i for i in ids if i not in freed)
+                freed = (
+                    groups[0] if count == 1 else tuple(sorted(i for group in groups[:count] for i in group))
+                )
+                yield reaches[count - 1] - begin, freed, tuple([i for i in ids if i not in freed])
 
-    def _groups(self, ids: Sequence[int], way: int) -> tuple[list[list[int]], list[int]]:
+    def _groups(self, ids: tuple[int, ...], way: int) -> Grouped:
         """Return the pieces in groups between which a blade can pass, and how far each reaches."""
-        groups: list[list[int]] = []
-        reaches: list[int] = []
-        for start, end, i in sorted(
-            [(self.boxes[i][way], self.boxes[i][way] + self.boxes[i][2 + way], i) for i in ids]
-        ):
-            if not groups or start >= reaches[-1] + self.kerf:
-                groups.append([i])
-                reaches.append(end)
-            else:
-                groups[-1].append(i)
-                reaches[-1] = max(reaches[-1], end)
-        return groups, reaches
+        if (ids, way) not in self.grouped:
+            groups: list[list[int]] = []
+            reaches: list[int] = []
+            for start, end, i in sorted(
+                [(self.boxes[i][way], self.boxes[i][way] + self.boxes[i][2 + way], i) for i in ids]
+            ):
+                if not groups or start >= reaches[-1] + self.kerf:
+                    groups.append([i])
+                    reaches.append(end)
+                else:
+                    groups[-1].append(i)
+                    reaches[-1] = max(reaches[-1], end)
+            self.grouped[ids, way] = [tuple(sorted(group)) for group in groups], reaches
+        return self.grouped[ids, way]
 
     def _counts(
         self, panel: Rect, groups: Sequence[Sequence[int]], reaches: Sequence[int], way: int, last: int
