@@ -21,6 +21,8 @@ class PiecePicture:
     size: str
     part: str = ""
     """The part's id, for the page to find."""
+    short: str = ""
+    """That it ends up smaller than asked, in words, or ""."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +47,12 @@ class CutPicture:
     number: int
     setting: str
     """What the saw is set to, in words: "rip, fence at 2 1/2 in"."""
+    freed: tuple[str, ...] = ()
+    """What falls off: letters of pieces, or that it is an offcut or waste."""
+    rest: tuple[str, ...] = ()
+    """What stays, likewise; nothing where the kerf takes it."""
+    warning: str = ""
+    """Why a person should not make this cut as it is, or ""."""
 
 
 @dataclass(frozen=True, slots=True)

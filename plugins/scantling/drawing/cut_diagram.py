@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from scantling.drawing.arrow import arrow, numbered
 from scantling.drawing.board_picture import BoardPicture, CutPicture, OffcutPicture, PiecePicture
+from scantling.drawing.cut_order import steps_told
 from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.grain import clip_level, level_grain
 from scantling.drawing.lettering import shorten, text_width, wrap
@@ -73,10 +74,12 @@ def told(board: BoardPicture) -> str:
     pieces = "; ".join(f"{piece.letter} {piece.name}, {piece.size}" for piece in board.pieces)
     kept = "; ".join(say("kept offcut, {size}", size=offcut.size) for offcut in board.offcuts)
     cuts = "; ".join(
-        say("cut {number}: {setting}", number=cut.number, setting=cut.setting) for cut in board.cuts
+        say("cut {number}: {setting}", number=number, setting=setting)
+        for number, setting in steps_told(board.cuts)
     )
+    cautions = "; ".join(f"{mark} {words}" for mark, words in _cautions(board))
     first = say("From {board}, {size}: {pieces}", board=board.name, size=board.size, pieces=pieces)
-    sentences = [first, kept, cuts]
+    sentences = [first, kept, cuts, cautions]
     return ". ".join(sentence for sentence in sentences if sentence) + "."
 
 
@@ -297,8 +300,9 @@ def _notes(
         shapes.append(
             Text(_LEFT, y, shorten(say("keep (dotted): {sizes}", sizes=sizes), _KEY, width - 20), _KEY)
         )
-    steps, y = _columns(_settings(board.cuts), y + 2, width, circled=True)
-    shapes += steps
+    steps, y = _columns(steps_told(board.cuts), y + 2, width, circled=True)
+    cautions, y = _stacked(_cautions(board), y, width, 20.0, circled=False)
+    shapes += [*steps, *cautions]
     if frame.upscale > frame.scale * 1.01:
         y += _SMALL + 5
         times = f"{frame.upscale / frame.scale:.1f}".removesuffix(".0")
@@ -307,15 +311,18 @@ def _notes(
     return shapes, y
 
 
-def _settings(cuts: tuple[CutPicture, ...]) -> list[tuple[str, str]]:
-    """Return numbers with settings, runs of cuts with one setting together: `6–9`."""
-    runs: list[tuple[int, int, str]] = []
-    for cut in cuts:
-        if runs and runs[-1][2] == cut.setting and runs[-1][1] == cut.number - 1:
-            runs[-1] = (runs[-1][0], cut.number, cut.setting)
-        else:
-            runs.append((cut.number, cut.number, cut.setting))
-    return [(str(first) if first == last else f"{first}–{last}", setting) for first, last, setting in runs]
+def _cautions(board: BoardPicture) -> list[tuple[str, str]]:
+    """Return what is to be heeded: pieces smaller than asked, cuts that are not safe as they are."""
+    short = {(piece.letter, f"{piece.name} {piece.short}") for piece in board.pieces if piece.short}
+    unsafe: dict[str, list[str]] = {}
+    for cut in board.cuts:
+        if cut.warning:
+            unsafe.setdefault(cut.warning, []).append(str(cut.number))
+    cautions = [
+        ("!", say("Cut {numbers}: {warning}", numbers=", ".join(numbers), warning=say(warning)))
+        for warning, numbers in unsafe.items()
+    ]
+    return [*sorted(short), *cautions]
 
 
 def _columns(
