@@ -16,10 +16,13 @@ from scantling.build.cache import Cache, digest
 from scantling.build.stored import Piece, find_result, keep_result, stack
 from scantling.measure import Display, Money
 from scantling.pages import Content, Drafting, Drawing, Drawings, raw
-from scantling.report import Report
+from scantling.plan import Choice, Fitter, Size
+from scantling.report import CostChart, Report, cost_of_needs, needs_by_size
 from scantling.shop import Sale, Shop, Stock, Ware
 
-KIND = "drawings"
+KIND, CHARTS = "drawings", "charts"
+MOST_KNOWN = 300
+"""Answers that are kept of one chart; the oldest go first."""
 _ANEW = Drafting()
 Priced = TypeVar("Priced", Sale, Ware)
 
@@ -68,6 +71,20 @@ class KeptDrafting(Drafting):
             found = aside(self._cache, () if drawn is None else (drawn,))
             keep_result(self._cache, KIND, name, found)
         return found[0] if found else None
+
+    def chart(self, fitter: Fitter, size: Size, choice: Choice) -> CostChart:
+        """Return what each inch costs, from what the plan takes at each size, which no price changes."""
+        name = digest(self._made_of, "chart", size.name)
+        needs = find_result(self._cache, KIND, name)
+        if needs is None:
+            needs = needs_by_size(fitter, size, choice)
+            keep_result(self._cache, KIND, name, needs)
+        known: dict[str, int] = find_result(self._cache, CHARTS, name) or {}
+        asked = len(known)
+        chart = cost_of_needs(size.name, needs, fitter.shop, known=known)
+        if len(known) > asked:
+            keep_result(self._cache, CHARTS, name, dict(list(known.items())[-MOST_KNOWN:]))
+        return chart
 
     def bundle(self, drawings: Drawings) -> Content:
         """Return where all drawings lie in one file."""

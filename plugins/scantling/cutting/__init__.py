@@ -9,8 +9,9 @@ from scantling.cutting.for_plan import (
     Lot,
     cut_plan,
     cut_together,
+    plan_problem,
 )
-from scantling.cutting.memory import Memory
+from scantling.cutting.memory import Memory, cost_by_family
 from scantling.cutting.order import Order, Wanted, write_order
 from scantling.cutting.problem import PartItem, Problem, Rules, StockItem
 from scantling.cutting.solve import solve
@@ -40,9 +41,11 @@ __all__ = [
     "Rules",
     "StockItem",
     "Wanted",
+    "cost_by_family",
     "cut_plan",
     "cut_together",
     "cuts_in_order",
+    "plan_problem",
     "replay",
     "solve",
     "write_order",

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from scantling.cutting.answer import Answer, Board
 from scantling.cutting.memory import Memory, solve_by_family
 from scantling.cutting.order import Order, Wanted, write_order
+from scantling.cutting.problem import Problem
 from scantling.cutting.steps import DEFAULT_STEPS
 from scantling.cutting.trimmings import OffcutPiece, cut_trimmings
 from scantling.fault import Fault, Faulty
@@ -123,6 +124,18 @@ def cut_together(
         bound=Money(answer.bound),
         order=order,
     )
+
+
+def plan_problem(fitted: FittedPlan, shop: Shop) -> Problem:
+    """Return what there is to solve for a fitted plan, for who asks for its cost alone.
+
+    Raises:
+        Faulty: where a part marked as coming from an offcut does not fit and has no other stock.
+    """
+    wanted: list[Wanted] = []
+    for _ in _cut_lot(Lot(fitted), None, shop, wanted):
+        pass
+    return write_order(wanted, shop).problem
 
 
 def _cut_lot(lot: Lot, number: int | None, shop: Shop, wanted: list[Wanted]) -> Iterator[OffcutPiece]:

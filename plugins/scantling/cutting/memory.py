@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import MutableMapping
 from dataclasses import replace
 from typing import Protocol
 
@@ -39,6 +40,25 @@ def solve_by_family(problem: Problem, *, steps: int, memory: Memory | None) -> A
         boards=boards,
         steps=sum(answer.steps for answer in answers),
     )
+
+
+def cost_by_family(problem: Problem, *, steps: int, known: MutableMapping[str, int]) -> int:
+    """Return the cost of the answer to a problem, in cents.
+
+    Args:
+        known: the cost of each family that was asked for before, by its question; new ones are added.
+
+    Raises:
+        Faulty: where the parts cannot be cut from what is to be had.
+    """
+    cost = 0
+    for name in _names(problem):
+        family = _family(problem, name)
+        question = f"{steps} {family!r}"
+        if question not in known:
+            known[question] = solve(family, steps=steps).cost
+        cost += known[question]
+    return cost
 
 
 def _names(problem: Problem) -> list[str]:

@@ -25,7 +25,7 @@ from scantling.pages.photo_files import photo_sizes
 from scantling.pages.plan_page import AtSize, plan_page
 from scantling.pages.structured import how_to
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
-from scantling.report import Report, cost_by_size, main_size, plan_data, report_on
+from scantling.report import Report, main_size, plan_data, report_on
 from scantling.source import Diagnostic, SourcePlan, from_fault
 from scantling.words import say
 
@@ -70,7 +70,7 @@ def plan_pages(
         here_look = replace(look, up="../" if here.offered.slug else "")
         live = live_block([size.report for size in sizes], here.offered.choice, here_look.up, choices)
         drawings = drafting.drawings(here.report, look.display, here.offered.slug)
-        chart, cost = _cost(source.fitter, here, look, memory) if not here.offered.slug else (None, "")
+        chart, cost = _cost(source.fitter, here, look, drafting) if not here.offered.slug else (None, "")
         page = plan_page(
             here,
             sizes,
@@ -134,12 +134,12 @@ def _structured(slug: str, here: AtSize, look: Look, drawings: Drawings, choices
     return how_to(slug, here.report, look, choices, image=image)
 
 
-def _cost(fitter: Fitter, here: AtSize, look: Look, memory: Memory | None) -> tuple[Drawing | None, str]:
+def _cost(fitter: Fitter, here: AtSize, look: Look, drafting: Drafting) -> tuple[Drawing | None, str]:
     """Return the chart of what each inch costs, and its words; nothing for a plan of one size."""
     size = main_size(fitter)
     if size is None:
         return None, ""
-    chart = cost_by_size(fitter, size, here.offered.choice, memory=memory)
+    chart = drafting.chart(fitter, size, here.offered.choice)
     drawing = cost_drawing(chart, here.report, look.display)
     return drawing, cost_words(chart, here.report, drawing, look)
 

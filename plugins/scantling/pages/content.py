@@ -19,6 +19,7 @@ class Kept(Protocol):
 
 
 Content = str | bytes | Kept
+"""What is in a file: words, bytes, or where either lies."""
 
 
 def raw(content: Content) -> bytes:

@@ -1,4 +1,4 @@
-"""Who draws a plan: everything that is drawn of it, for its pages and as files beside them."""
+"""Who draws a plan: everything that is drawn of it, for its pages and as files beside them, and its chart."""
 
 from __future__ import annotations
 
@@ -9,7 +9,8 @@ from scantling.pages.content import Content
 from scantling.pages.drawings import Drawing, Drawings, card_drawing
 from scantling.pages.drawings_bundle import DRAWINGS_FILE, drawings_bundle
 from scantling.pages.model_file import MODEL_FILE, model_file
-from scantling.report import Report
+from scantling.plan import Choice, Fitter, Size
+from scantling.report import CostChart, Report, cost_by_size
 
 
 class Drafting:
@@ -27,6 +28,10 @@ class Drafting:
     def card(self, report: Report, display: Display) -> Drawing | None:
         """Return the drawing for the plan's card, at its usual size."""
         return card_drawing(report, display)
+
+    def chart(self, fitter: Fitter, size: Size, choice: Choice) -> CostChart:
+        """Return what each inch costs: the cost along one size, everything else as in `choice`."""
+        return cost_by_size(fitter, size, choice)
 
     def bundle(self, drawings: Drawings) -> Content:
         """Return all drawings of one size as one file."""

@@ -1,6 +1,15 @@
 """Materials list, cut list, board feet, cost, weight, and where each piece comes from."""
 
-from scantling.report.cost_by_size import CostChart, CostPoint, SweetSpot, cost_by_size, main_size
+from scantling.report.cost_by_size import (
+    CostChart,
+    CostPoint,
+    Need,
+    SweetSpot,
+    cost_by_size,
+    cost_of_needs,
+    main_size,
+    needs_by_size,
+)
 from scantling.report.data import plan_data
 from scantling.report.materials import SHELVES, MaterialsList, StockLine, WareLine, list_materials
 from scantling.report.price_change import PlanChange, PriceChange, PriceReport, compare, price_words
@@ -35,6 +44,7 @@ __all__ = [
     "CostPoint",
     "Density",
     "MaterialsList",
+    "Need",
     "Origin",
     "PlanChange",
     "PlanCost",
@@ -50,11 +60,13 @@ __all__ = [
     "WareLine",
     "compare",
     "cost_by_size",
+    "cost_of_needs",
     "end_words",
     "exact_inches",
     "list_materials",
     "main_size",
     "make_report",
+    "needs_by_size",
     "origin_words",
     "part_notes",
     "part_weight",

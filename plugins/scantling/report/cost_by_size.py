@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping, MutableMapping
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from scantling.cutting import Memory
+from scantling.cutting import Problem, cost_by_family, plan_problem
 from scantling.fault import Faulty
 from scantling.formula import Value
 from scantling.measure import Length, Money
 from scantling.plan import USUAL, Choice, Fitter, Size
-from scantling.report.report import report_on
+from scantling.report.materials import list_wares
+from scantling.shop import Shop
 
 MOST_POINTS = 31
 """Sizes that are tried; a finer range is thinned evenly."""
@@ -61,32 +62,76 @@ def main_size(fitter: Fitter) -> Size | None:
     return next((size for size in free if size.name == "width"), free[0] if free else None)
 
 
+@dataclass(frozen=True, slots=True)
+class Need:
+    """What a plan takes at one size, whatever is paid for it: prices in it are those of any day."""
+
+    value: Value
+    problem: Problem
+    wares: tuple[tuple[str, int], ...]
+    """Keys of wares, with how many boxes, cans or pieces are bought."""
+
+
 def cost_by_size(
-    fitter: Fitter,
-    size: Size,
-    choice: Choice = USUAL,
-    *,
-    steps: int = STEPS,
-    most: int = MOST_POINTS,
-    memory: Memory | None = None,
+    fitter: Fitter, size: Size, choice: Choice = USUAL, *, steps: int = STEPS, most: int = MOST_POINTS
 ) -> CostChart:
     """Return the cost of a plan along one size, everything else as in `choice`.
 
     Args:
         most: how many sizes are tried at most.
     """
-    return CostChart(size.name, tuple(_points(fitter, _values(size, most), size.name, choice, steps, memory)))
+    needs = needs_by_size(fitter, size, choice, most=most)
+    return cost_of_needs(size.name, needs, fitter.shop, steps=steps, known={})
+
+
+def needs_by_size(
+    fitter: Fitter, size: Size, choice: Choice = USUAL, *, most: int = MOST_POINTS
+) -> tuple[Need, ...]:
+    """Return what a plan takes along one size; sizes at which it does not work are left out."""
+    return tuple(_needs(fitter, _values(size, most), size.name, choice))
+
+
+def _needs(fitter: Fitter, values: list[Value], name: str, choice: Choice) -> Iterator[Need]:
+    for value in values:
+        try:
+            fitted = fitter.fit(Choice({**choice.sizes, name: value}, choice.options))
+            problem = plan_problem(fitted, fitter.shop)
+        except Faulty:
+            continue
+        wares = tuple((line.ware.key, line.quantity) for line in list_wares(fitted, fitter.shop))
+        yield Need(value, problem, wares)
+
+
+def cost_of_needs(
+    size: str, needs: Iterable[Need], shop: Shop, *, steps: int = STEPS, known: MutableMapping[str, int]
+) -> CostChart:
+    """Return what is to be paid for needs at today's prices.
+
+    Args:
+        size: the name of the size along which they were found.
+        shop: in all but its prices the one for which they were found.
+        known: what cutting cost where it was asked before; new answers are added.
+    """
+    return CostChart(size, tuple(_points(needs, shop, steps, known)))
 
 
 def _points(
-    fitter: Fitter, values: list[Value], name: str, choice: Choice, steps: int, memory: Memory | None
+    needs: Iterable[Need], shop: Shop, steps: int, known: MutableMapping[str, int]
 ) -> Iterator[CostPoint]:
-    for value in values:
-        here = Choice({**choice.sizes, name: value}, choice.options)
+    prices = {sale.id: sale.price for stock in shop.stocks.values() for sale in stock.sales}
+    for need in needs:
         try:
-            yield CostPoint(value, report_on(fitter, here, steps=steps, memory=memory).totals.cost)
+            wood = cost_by_family(_priced(need.problem, prices), steps=steps, known=known)
         except Faulty:
             continue
+        bought = ((shop.wares[key].price or Money(0)) * count for key, count in need.wares)
+        yield CostPoint(need.value, sum(bought, Money(wood)))
+
+
+def _priced(problem: Problem, prices: Mapping[str, Money | None]) -> Problem:
+    """Return a problem with today's prices; a piece that is owned stays free."""
+    stock = tuple(replace(item, price=(prices[item.id] or Money(0)).cents) for item in problem.stock)
+    return replace(problem, stock=stock)
 
 
 def _values(size: Size, most: int) -> list[Value]:

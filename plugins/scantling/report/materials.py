@@ -138,7 +138,12 @@ class MaterialsList:
 
 def list_materials(fitted: FittedPlan, cutting: CuttingPlan, shop: Shop) -> MaterialsList:
     """Return everything to buy for a fitted plan."""
-    return MaterialsList(tuple(_stock_lines(cutting.boards)), tuple(_ware_lines(fitted.hardware, shop)))
+    return MaterialsList(tuple(_stock_lines(cutting.boards)), list_wares(fitted, shop))
+
+
+def list_wares(fitted: FittedPlan, shop: Shop) -> tuple[WareLine, ...]:
+    """Return the wares to buy for a fitted plan."""
+    return tuple(_ware_lines(fitted.hardware, shop))
 
 
 def _stock_lines(boards: Iterable[CutBoard]) -> Iterator[StockLine]:
