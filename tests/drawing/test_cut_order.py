@@ -1,37 +1,47 @@
-"""The order of cuts: each goes through all of one piece, none through a part, and every part comes free."""
+"""The cuts of a diagram are the cutting plan's own: made in order, they leave its pieces and offcuts."""
 
 from __future__ import annotations
 
-import random
 from fractions import Fraction
 
 import pytest
 
-from scantling.cutting import solve
+from scantling.cutting import PartItem, Problem, Rules, StockItem, cut_plan, solve
 from scantling.cutting.reading import read_problem
 from scantling.drawing import cut_order
+from scantling.drawing.cut_order import steps_told
 from scantling.measure import Length
+from scantling.plan import USUAL, Choice, offered_choices
+from scantling.source import load_plan
+from tests.checks.demo import PLANS, SLUGS, shop
 from tests.tools import make_problems
 
-KERF = Fraction(1, 8)
+
+def units(number):
+    """Return so many units, an inch each, as a length."""
+    return Length(number)
+
+
+def order(board, kerf, letters=None):
+    """Return the cuts of a board of an answer."""
+    letters = letters or ["ABCDEFGH"[number % 8] for number in range(len(board.pieces))]
+    return cut_order(board.cuts, kerf, letters, units, lambda value: f"{value.inches}")
 
 
 def take_apart(length, width, kerf, cuts):
     """Return the rectangles that are left after sawing; a cut that goes through no whole one fails."""
-    rects = [(Fraction(0), Fraction(0), length, width)]
+    rects = [(0, 0, length, width)]
     for cut in cuts:
-        x1, y1, x2, y2 = (
-            Fraction(value).limit_denominator(4096) for value in (cut.x1, cut.y1, cut.x2, cut.y2)
-        )
+        x1, y1, x2, y2 = (Fraction(value) for value in (cut.x1, cut.y1, cut.x2, cut.y2))
         for rect in rects:
-            left, top, right, low = rect
-            if x1 == x2 and left < x1 < right and (top, low) == (y1, y2):
+            left, low, right, top = rect
+            if x1 == x2 and left < x1 < right and (low, top) == (y1, y2):
                 half = min(kerf / 2, x1 - left, right - x1)
-                parts = [(left, top, x1 - half, low), (x1 + half, top, right, low)]
+                parts = [(left, low, x1 - half, top), (x1 + half, low, right, top)]
                 break
-            if y1 == y2 and top < y1 < low and (left, right) == (x1, x2):
-                half = min(kerf / 2, y1 - top, low - y1)
-                parts = [(left, top, right, y1 - half), (left, y1 + half, right, low)]
+            if y1 == y2 and low < y1 < top and (left, right) == (x1, x2):
+                half = min(kerf / 2, y1 - low, top - y1)
+                parts = [(left, low, right, y1 - half), (left, y1 + half, right, top)]
                 break
         else:
             pytest.fail(f"cut {cut.number} goes through no whole piece")
@@ -40,87 +50,95 @@ def take_apart(length, width, kerf, cuts):
     return rects
 
 
-def random_layout(draw, box, depth):
-    """Return pieces of a layout that can be sawn, by cutting a box at random."""
-    x1, y1, x2, y2 = box
-    way = draw.randrange(2)
-    low, high = (x1, x2) if way == 0 else (y1, y2)
-    if depth == 0 or high - low < 6 or draw.random() < 0.15:
-        return [] if draw.random() < 0.15 else [box]
-    at = low + Fraction(draw.randint(16, int((high - low - 2) * 8)), 8)
-    halves = (
-        [(x1, y1, at, y2), (at + KERF, y1, x2, y2)]
-        if way == 0
-        else [(x1, y1, x2, at), (x1, at + KERF, x2, y2)]
-    )
-    return [piece for half in halves for piece in random_layout(draw, half, depth - 1)]
-
-
-def boxes(pieces):
-    """Return pieces as the function takes them."""
-    return [tuple(Length(value) for value in (x1, y1, x2 - x1, y2 - y1)) for x1, y1, x2, y2 in pieces]
-
-
-def order(length, width, pieces, kept=(), kerf=KERF):
-    """Return the cuts of a layout."""
-    say = lambda value: f"{value.inches}"  # noqa: E731 - short
-    return cut_order(Length(length), Length(width), Length(kerf), boxes(pieces), boxes(kept), say)
-
-
-@pytest.mark.parametrize("seed", range(200))
-def test_every_piece_of_a_layout_comes_free(seed):
-    """Sawn in order, the cuts leave exactly the pieces, and the offcuts that are kept, beside waste."""
-    draw = random.Random(seed)
-    pieces = random_layout(draw, (Fraction(0), Fraction(0), Fraction(96), Fraction(48)), 5)
-    kept, pieces = pieces[:1], pieces[1:]
-    cuts = order(96, 48, pieces, kept)
-
-    left = take_apart(Fraction(96), Fraction(48), KERF, cuts)
-    assert set(pieces) | set(kept) <= set(left)
-    assert [cut.number for cut in cuts] == list(range(1, len(cuts) + 1))
+def corners(thing):
+    """Return the ends of a piece or an offcut."""
+    return thing.x, thing.y, thing.x + thing.length, thing.y + thing.width
 
 
 @pytest.mark.parametrize("kind", ["boards", "sheets", "rips"])
-def test_every_piece_of_the_solver_s_answers_comes_free(kind):
-    """So it is with the cutting plans of generated problems."""
+def test_sawing_as_drawn_leaves_the_pieces_and_the_offcuts(kind):
+    """Beside them, only the rough edges are left."""
     for seed in range(12):
         problem = read_problem(make_problems.problem(seed, kind))
         stock = {one.id: one for one in problem.stock}
         for board in solve(problem, steps=20_000).boards:
             whole = stock[board.stock]
-            pieces = [
-                tuple(Fraction(v) for v in (p.x, p.y, p.x + p.length, p.y + p.width)) for p in board.pieces
-            ]
-            cuts = order(whole.length, whole.width, pieces, kerf=Fraction(problem.kerf))
-            left = take_apart(Fraction(whole.length), Fraction(whole.width), Fraction(problem.kerf), cuts)
-            assert set(pieces) <= set(left)
+            cuts = order(board, problem.kerf)
+            left = take_apart(whole.length, whole.width, Fraction(problem.kerf), cuts)
+            wanted = [*map(corners, (*board.pieces, *board.offcuts))]
+            assert all(left.count(one) == wanted.count(one) for one in wanted)
+            trims = [one for one in left if one not in wanted]
+            assert all(x2 < whole.trim_ends or y2 < whole.trim_edges for _, _, x2, y2 in trims)
+            assert [cut.number for cut in cuts] == list(range(1, len(cuts) + 1))
 
 
-def test_settings_are_what_the_saw_is_set_to():
-    """A rip names the distance to the fence, a crosscut the length to the stop, both from the last cut."""
-    pieces = [
-        (0, 0, 40, Fraction(5, 2)),
-        (0, Fraction(21, 8), 40, Fraction(41, 8)),
-        (Fraction(321, 8), 0, 60, Fraction(11, 2)),
-    ]
-    cuts = order(96, Fraction(11, 2), [tuple(map(Fraction, piece)) for piece in pieces])
+def some_sizes(plan):
+    """Return the usual size, everything at its least and at its most, and what is offered."""
+    least = Choice({name: size.least for name, size in plan.sizes.items()}, {})
+    most = Choice({name: size.most for name, size in plan.sizes.items()}, {})
+    return [USUAL, least, most, *(offered.choice for offered in offered_choices(plan))]
 
-    assert [cut.setting for cut in cuts] == [
-        "crosscut at 40",
-        "crosscut at 159/8",
-        "rip, fence at 5/2",
-        "rip, fence at 5/2",
+
+@pytest.mark.parametrize("slug", SLUGS)
+def test_sawing_as_drawn_leaves_the_blanks_of_every_demo_plan(slug):
+    """So it is at the usual size, the least, the most and each offered; no waste is worth keeping."""
+    fitter = load_plan(PLANS / slug / "plan.md", shop()).fitter
+    for choice in some_sizes(fitter.plan):
+        fitted, _ = fitter.try_fit(choice)
+        if fitted is None:
+            continue
+        cutting = cut_plan(fitted, shop(), steps=20_000)
+        problem = cutting.order.problem
+        for board in cutting.boards:
+            raw = board.raw
+            cuts = order(raw, problem.kerf, ["A"] * len(raw.pieces))
+            left = take_apart(raw.cuts.length, raw.cuts.width, Fraction(problem.kerf), cuts)
+            wanted = [*map(corners, raw.pieces), *map(corners, raw.offcuts)]
+            assert all(left.count(one) == wanted.count(one) for one in wanted)
+
+            waste = [one for one in left if one not in wanted]
+            rules = problem.rules
+            assert not any(
+                max(right - x, top - y) >= rules.keep_length and min(right - x, top - y) >= rules.keep_width
+                for x, y, right, top in waste
+            )
+
+
+def solved(*parts, rules=None, width=11, length=96):
+    """Return the only board of an answer; sizes are in inches, the kerf is one."""
+    stock = StockItem("board", "pine", length, width, 1000)
+    problem = Problem("in", 1, 3, (stock,), parts, rules or Rules(keep_length=6, keep_width=2))
+    (board,) = solve(problem).boards
+    return board
+
+
+def test_the_list_says_setting_what_falls_off_and_what_stays():
+    """Cuts with one setting stand together, and settings are those of fence and stop."""
+    board = solved(PartItem("leg", "pine", 3, 20, 11), PartItem("rail", "pine", 1, 15, 11))
+
+    assert steps_told(order(board, 1, list("AAAB"))) == [
+        ("1\N{EN DASH}3", "crosscut at 20: A ×3 off, B stays"),
+        ("4", "crosscut at 15: B off, offcut stays"),
     ]
 
 
 def test_ends_and_edges_are_trimmed_first():
-    """Where the layout leaves the rough end and the rough edge, they are cut off."""
-    piece = tuple(map(Fraction, (1, 1, 30, 40)))
-    cuts = order(96, 48, [piece])
+    """The rough end and the rough edge are cut off; the end goes first, since that leaves a larger offcut."""
+    stock = StockItem("sheet", "ply", 96, 48, 1000, trim_ends=2, trim_edges=2)
+    problem = Problem("in", 1, 3, (stock,), (PartItem("top", "ply", 1, 60, 40),), Rules(keep_width=4))
+    (board,) = solve(problem).boards
 
-    assert [cut.setting for cut in cuts] == [
-        "trim the edge straight",
-        "rip, fence at 39",
+    assert [cut.setting for cut in order(board, 1)] == [
         "trim the end square",
-        "crosscut at 29",
+        "crosscut at 60",
+        "trim the edge straight",
+        "rip, fence at 40",
     ]
+
+
+def test_an_unsafe_cut_carries_its_warning():
+    """A strip narrower than is safe to rip is told at its cut."""
+    rules = Rules(least_strip_width=2)
+    board = solved(PartItem("slat", "pine", 1, 96, 1), rules=rules)
+
+    assert [bool(cut.warning) for cut in order(board, 1)] == [True]

@@ -190,7 +190,10 @@ class Saw:
         ):
             if not there:
                 continue
-            sawn = self.best(part, ids, way, stages)
+            if place == 0 and rest and not freed and panel[way] == 0:
+                sawn: Sawn | None = Sawn((0, 0, 0, 0, 0))  # the rough edge of the board: never an offcut
+            else:
+                sawn = self.best(part, ids, way, stages)
             if sawn is None:
                 return None
             made[place] = sawn

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from scantling.cutting.answer import Board, Cut, Offcut, Panel, Piece
-from scantling.cutting.problem import Problem, StockItem, worth_keeping
+from scantling.cutting.problem import Problem, StockItem
 from scantling.cutting.sawing import Rect, Saw, Sawn, parts_of, warning
 from scantling.cutting.turns import numbered
 
@@ -27,8 +27,7 @@ def _panel(rect: Rect, sawn: Sawn, ids: Sequence[int], board: Board, problem: Pr
         ids: the pieces that lie on it.
     """
     if sawn.setting is None:
-        kept = not ids and worth_keeping(rect[2], rect[3], problem.rules) > 0
-        return Panel(*rect, piece=ids[0] if ids else None, is_kept=kept)
+        return Panel(*rect, piece=ids[0] if ids else None, is_kept=sawn.score[2] < 0)
     way = int(sawn.is_rip)
     one, two = parts_of(rect, way, sawn.setting, problem.kerf)
     first = [i for i in ids if _lies_in(board.pieces[i], one)]
