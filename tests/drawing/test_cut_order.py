@@ -117,8 +117,8 @@ def test_the_list_says_setting_what_falls_off_and_what_stays():
     board = solved(PartItem("leg", "pine", 3, 20, 11), PartItem("rail", "pine", 1, 15, 11))
 
     assert steps_told(order(board, 1, list("AAAB"))) == [
-        ("1\N{EN DASH}3", "crosscut at 20: A ×3 off, B stays"),
-        ("4", "crosscut at 15: B off, offcut stays"),
+        ("1\N{EN DASH}3", "crosscut at 20: A ×3 off, leaves B"),
+        ("4", "crosscut at 15: B off, leaves offcut"),
     ]
 
 

@@ -9,9 +9,9 @@ from scantling.shop import read_shop
 from tests.support.workshop import bench_data, shop_data, with_part
 
 
-def report_with(longest: str | None, plan=None):
+def report_with(longest: str | None, plan=None, **rules):
     """Return the report on the bench for a car of some length."""
-    data = shop_data(rules={"longest piece": longest} if longest else {})
+    data = shop_data(rules={"longest piece": longest, **rules} if longest else rules)
     data["lumber"]["2x4"]["lengths"]["10 ft"] = "4.00"
     return report_on(Fitter(read_plan(plan or bench_data(), "bench"), read_shop(data)))
 
@@ -28,7 +28,7 @@ def test_boards_too_long_for_the_car_are_not_bought():
 def test_a_sheet_is_cut_at_the_store():
     """The first cuts are told until every panel fits, and no more."""
     report = report_with("60 in", with_part("top", length="70 in - 22 in", count="2"))
-    cuts = store_cuts(report.cutting, Length(60))
+    cuts = store_cuts(report.cutting)
     long = [
         board for board in report.cutting.boards if board.sale.length > Length(60) and board.stock.is_sheet
     ]
@@ -40,7 +40,7 @@ def test_a_sheet_is_cut_at_the_store():
 
 def test_without_a_rule_nothing_is_asked_of_the_store():
     """A shop file that says nothing of a car asks for no cuts."""
-    assert store_cuts(report_with(None).cutting, None) == ()
+    assert store_cuts(report_with(None).cutting) == ()
 
 
 def test_a_strip_that_ends_up_narrow_is_told():

@@ -1,6 +1,7 @@
 """From parts and stock to a cutting plan, with a proven bound on its cost."""
 
 from scantling.cutting.answer import Answer, Board, Cut, Offcut, Panel, Piece
+from scantling.cutting.choosing import settings_of, store_cuts
 from scantling.cutting.for_plan import (
     CutBoard,
     CutPiece,
@@ -47,6 +48,8 @@ __all__ = [
     "cuts_in_order",
     "plan_problem",
     "replay",
+    "settings_of",
     "solve",
+    "store_cuts",
     "write_order",
 ]

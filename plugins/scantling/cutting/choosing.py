@@ -7,7 +7,7 @@ and stop, boards that are cut alike counted once.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
 from scantling.cutting.answer import Board, Panel
 from scantling.cutting.arranging import arranged
@@ -112,15 +112,8 @@ def _settings(board: Board) -> set[tuple[bool, int]]:
 
 
 def store_cuts(board: Board, problem: Problem) -> list[Panel]:
-    """Return the panels of a board that are too long to be carried and cut at the store, outer ones first."""
+    """Return the panels of a board that are too long to be carried and are cut at the store, in order."""
     longest = problem.rules.longest_piece
-    return [] if longest is None or board.cuts is None else list(_too_long(board.cuts, longest))
-
-
-def _too_long(panel: Panel, longest: int) -> Iterator[Panel]:
-    if panel.cut is None or max(panel.length, panel.width) <= longest:
-        return
-    yield panel
-    for part in (panel.freed, panel.rest):
-        if part is not None:
-            yield from _too_long(part, longest)
+    if longest is None or board.cuts is None:
+        return []
+    return [panel for _, panel in cuts_in_order(board.cuts) if max(panel.length, panel.width) > longest]

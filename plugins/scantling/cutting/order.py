@@ -69,7 +69,7 @@ def write_order(wanted: Iterable[Wanted], shop: Shop, *, name: str = "") -> Orde
             for item in _stock_items(stock, family[stock.key], units, _too_long(stock, wanted, shop))
         ),
         parts=tuple(_part_item(want, family[want.stocks[0]], units) for want in wanted),
-        rules=_rules(shop, units),
+        rules=_rules(shop, wanted, units),
         name=name,
     )
     return Order(problem, per_inch, {sale.id: stock for stock in stocks for sale in stock.sales})
@@ -151,12 +151,17 @@ def _part_item(want: Wanted, family: str, units: _Units) -> PartItem:
     )
 
 
-def _rules(shop: Shop, units: _Units) -> Rules:
-    rules = shop.rules
+def _rules(shop: Shop, wanted: Iterable[Wanted], units: _Units) -> Rules:
+    """Return the shop's rules; a part longer than the car takes must be carried, so as much else may be."""
+    rules, longest = shop.rules, shop.rules.longest_piece
+    if longest is not None:
+        blanks = [want.part.blank for want in wanted]
+        longest = max(longest, *(side for blank in blanks for side in (blank.along, blank.across)))
     return Rules(
         least_rip_length=units.of(rules.least_rip_length),
         least_strip_width=units.of(rules.least_strip_width),
-        longest_piece=None if rules.longest_piece is None else units.of(rules.longest_piece),
+        longest_piece=None if longest is None else units.of(longest),
+        first_cuts=rules.store_cuts,
         keep_length=units.of(rules.keep_length),
         keep_width=units.of(rules.keep_width),
     )

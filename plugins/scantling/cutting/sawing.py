@@ -13,14 +13,17 @@ from dataclasses import dataclass
 
 from scantling.cutting.answer import Piece
 from scantling.cutting.problem import Rules, worth_keeping
+from scantling.words import mark
 
 Rect = tuple[int, int, int, int]
 """Left end, lower edge, length and width."""
 Score = tuple[int, int, int, int, int]
 """Cuts at the store, unsafe cuts, the best offcut's worth below nothing, settings, cuts: less is better."""
 _NONE: frozenset[tuple[bool, int]] = frozenset()
-SHORT = "the piece is shorter than is safe to rip: rip a longer one first, then crosscut"
-NARROW = "the strip is narrower than is safe to rip: set the fence for the wide side, or use another saw"
+SHORT = mark("the piece is shorter than is safe to rip: rip a longer one first, then crosscut")
+NARROW = mark(
+    "the strip is narrower than is safe to rip: set the fence for the wide side, or use another saw"
+)
 MANY = 12
 """Of more neighbours than this, not every number of them is tried as one."""
 

@@ -107,4 +107,4 @@ def _told(run: Sequence[CutPicture]) -> str:
     one_after_another = len({(cut.y1, cut.y2) if cut.x1 == cut.x2 else (cut.x1, cut.x2) for cut in run}) == 1
     if not rest or not one_after_another:
         return say("{setting}: {freed} off", setting=setting, freed=listed)
-    return say("{setting}: {freed} off, {rest} stays", setting=setting, freed=listed, rest=rest)
+    return say("{setting}: {freed} off, leaves {rest}", setting=setting, freed=listed, rest=rest)

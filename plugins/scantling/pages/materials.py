@@ -31,7 +31,7 @@ def materials(report: Report, look: Look) -> str:
 
 def _at_the_store(report: Report, look: Look) -> str:
     """Return the cuts to ask the store for, where something is too long for the car."""
-    lines = store_words(store_cuts(report.cutting, report.shop.rules.longest_piece), look.display)
+    lines = store_words(store_cuts(report.cutting), look.display)
     if not lines:
         return ""
     return tag("p", say("To fit the car, ask the store to cut:")) + items(escape(line) for line in lines)

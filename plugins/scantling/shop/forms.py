@@ -216,6 +216,12 @@ RULES: Form[Entry] = Form(
         Field("keep length", LENGTH, "an offcut at least this long is worth keeping", example="12 in"),
         Field("keep width", LENGTH, "... if it is at least this wide", example="2 in"),
         Field("longest piece", LENGTH, "the longest piece that fits the car", example="10 ft"),
+        Field(
+            "store cuts",
+            NUMBER,
+            "how many cuts the store makes on a board or sheet at most, to make it fit the car",
+            example="2",
+        ),
     ),
 )
 """What the saw, the car and the hand allow."""

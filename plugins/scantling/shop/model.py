@@ -114,6 +114,8 @@ class Rules:
     """... if it is at least this wide."""
     longest_piece: Length | None = None
     """The longest piece that fits the car."""
+    store_cuts: int | None = None
+    """How many cuts the store makes on a board or sheet; None for as many as are wanted."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -303,12 +303,17 @@ def _rules(entry: Entry | None, faults: list[Fault]) -> Rules:
     if entry is None:
         return USUAL_RULES
     written: dict[str, Any] = {key: value for key, value in entry.fields.items() if value is not None}
+    count = written.pop("store_cuts", None)
+    if count is not None and (count.denominator != 1 or count < 0):
+        here = entry.place.at("store cuts")
+        faults.append(Fault("not-whole", f"{count} cuts is no whole number", here, "write how many it makes"))
+        count = None
     for key, value in written.items():
         _positive(
             value, f"'{key.replace('_', ' ')}'", entry.place.at(key.replace("_", " ")), faults, or_zero=True
         )
     usual = {name: getattr(USUAL_RULES, name) for name in Rules.__slots__}
-    return Rules(**{**usual, **written})
+    return Rules(**{**usual, **written, "store_cuts": None if count is None else int(count)})
 
 
 _SHELVES: dict[str, Callable[[str, str, Entry, list[Fault]], Stock | None]] = {
