@@ -8,7 +8,7 @@ from typing import Protocol
 
 from scantling.cutting.answer import Answer, Board
 from scantling.cutting.problem import Problem
-from scantling.cutting.solve import solve
+from scantling.cutting.solve import solve, solve_cost
 
 
 class Memory(Protocol):
@@ -56,7 +56,7 @@ def cost_by_family(problem: Problem, *, steps: int, known: MutableMapping[str, i
         family = _family(problem, name)
         question = f"{steps} {family!r}"
         if question not in known:
-            known[question] = solve(family, steps=steps).cost
+            known[question] = solve_cost(family, steps=steps)
         cost += known[question]
     return cost
 

@@ -34,29 +34,41 @@ def solve(problem: Problem, *, steps: int = DEFAULT_STEPS) -> Answer:
     return carried(problem, lambda one: _answered(one, steps))
 
 
-def _answered(problem: Problem, steps: int) -> Answer:
+def solve_cost(problem: Problem, *, steps: int = DEFAULT_STEPS) -> int:
+    """Return what the answer to a problem costs, in cents, without choosing among those that cost the same.
+
+    Raises:
+        Faulty: as `solve`.
+    """
+    if problem.rules.first_cuts is not None or faults_of_carrying(problem):
+        # what can be carried depends on the cuts
+        return solve(problem, steps=steps).cost
+    return _answered(problem, steps, with_boards=False).cost
+
+
+def _answered(problem: Problem, steps: int, *, with_boards: bool = True) -> Answer:
     """Return the cheapest plan found, with parts a little smaller where they may be and that saves."""
     if not may_be_less(problem):
-        return _solved(problem, steps)
-    least = _solved(lessened(problem), steps)
+        return _solved(problem, steps, with_boards=with_boards)
+    least = _solved(lessened(problem), steps, with_boards=with_boards)
     if not faults_of_fit(problem):
-        asked = _solved(problem, steps)
+        asked = _solved(problem, steps, with_boards=with_boards)
         if asked.cost <= least.cost:
             return replace(asked, bound=min(asked.bound, least.bound))
-    saved, cut = _largest(problem, least, steps)
+    saved, cut = _largest(problem, least, steps, with_boards=with_boards)
     stock, parts = {item.id: item for item in problem.stock}, {part.id: part for part in cut.parts}
     boards = (enlarged(board, stock[board.stock], problem, parts) for board in saved.boards)
     cuts = (with_cuts(board, stock[board.stock], problem) for board in boards)
     return replace(saved, boards=tuple(cuts), bound=least.bound)
 
 
-def _largest(problem: Problem, least: Answer, steps: int) -> tuple[Answer, Problem]:
+def _largest(problem: Problem, least: Answer, steps: int, *, with_boards: bool) -> tuple[Answer, Problem]:
     """Return the answer with the largest parts that costs no more than the least; its problem."""
     best, low, high = (least, lessened(problem)), 0, SHARES
     while high - low > 1:
         share = (low + high) // 2
         larger = lessened(problem, share)
-        answer = None if faults_of_fit(larger) else _solved(larger, steps)
+        answer = None if faults_of_fit(larger) else _solved(larger, steps, with_boards=with_boards)
         if answer is not None and answer.cost <= least.cost:
             best, low = (answer, larger), share
         else:
@@ -64,8 +76,12 @@ def _largest(problem: Problem, least: Answer, steps: int) -> tuple[Answer, Probl
     return best
 
 
-def _solved(problem: Problem, steps: int) -> Answer:
-    """Return the cheapest plan found for parts of just the sizes asked, with its cuts."""
+def _solved(problem: Problem, steps: int, *, with_boards: bool) -> Answer:
+    """Return the cheapest plan found for parts of just the sizes asked, with its cuts.
+
+    Args:
+        with_boards: whether its boards are wanted, and not its cost alone.
+    """
     faults = faults_of_fit(problem)
     if faults:
         raise Faulty(faults)
@@ -75,9 +91,12 @@ def _solved(problem: Problem, steps: int) -> Answer:
     for family in families(problem):
         counter = Steps(steps)
         layouts, least = solve_family(family, counter)
-        chosen = Chooser(family, problem).boards(layouts)
-        cost += sum(price[board.stock] for board in chosen)
         bound += least
         done += counter.done
-        boards += chosen
+        if with_boards:
+            chosen = Chooser(family, problem).boards(layouts)
+            cost += sum(price[board.stock] for board in chosen)
+            boards += chosen
+        else:
+            cost += sum(layout.sort.price for layout in layouts)
     return Answer(cost, bound, tuple(boards), done)
