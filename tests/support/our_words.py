@@ -14,7 +14,9 @@ SCRIPTS = (
     *sorted((PACKAGE / "pages/live/web").glob("*.js")),
     PACKAGE / "pages/notebook/assets/scantling/finding.js",
 )
-TEMPLATES = sorted((PACKAGE / "pages/notebook").rglob("*.html"))
+TEMPLATES = sorted(
+    [*(PACKAGE / "pages/notebook").rglob("*.html"), *(PACKAGE / "pages/templates").rglob("*.html")]
+)
 
 
 def asked() -> Iterator[tuple[str, bool]]:

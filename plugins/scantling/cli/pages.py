@@ -43,7 +43,12 @@ def _run(given: Namespace) -> int:
     if given.folder.exists() and not given.folder.is_dir():
         raise misused(f"{given.folder} is a file", "name a folder")
     choices = Choices(
-        display=Display(given.units), papers=given.paper, site_url=given.site_url, language=given.language
+        display=Display(given.units),
+        papers=given.paper,
+        site_url=given.site_url,
+        site_name=given.title,
+        link_cards=bool(given.site_url),
+        language=given.language,
     )
     how = How(choices, given.paper, given.workers, given.cluster, given.cache)
     finished = build_catalog(find_catalog(given.plans), how).finished

@@ -33,6 +33,10 @@ class ScantlingConfig(base.Config):  # type: ignore[no-untyped-call]
     """Whether readers can choose a size of their own, worked out in their browser."""
     paper = c.Type(bool, default=True)
     """Whether a build makes printable PDFs; a preview never does."""
+    link_cards = c.Type(bool, default=True)
+    """Whether a build makes the pictures that links to pages show elsewhere; it takes `site_url`."""
+    feed = c.Type(bool, default=True)
+    """Whether readers can follow the site's plans and posts; it takes `site_url`."""
     keep_prices = c.Type(bool, default=True)
     """Whether a build keeps its prices in the folder of plans, for the report after the next change."""
     cache = c.Type(str, default=".cache/scantling")

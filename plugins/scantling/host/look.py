@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from pathlib import Path
 
 from mkdocs.config.config_options import ExtraScriptValue
 from mkdocs.config.defaults import MkDocsConfig
@@ -13,6 +14,7 @@ from scantling.pages import (
     LIVE_STYLES,
     SCRIPTS,
     STYLES,
+    TEMPLATES,
     THEME,
     TRIP,
     palette,
@@ -35,12 +37,21 @@ def speak(config: MkDocsConfig) -> None:
         config.extra["scantling_words"] = template_words()
 
 
-def wear_look(config: MkDocsConfig) -> None:
-    """Put our templates behind the author's own, and fill in what the author left at the theme's default."""
+def add_templates(config: MkDocsConfig) -> None:
+    """Put the templates that our pages are set in behind the author's own."""
+    _put_behind(config, TEMPLATES)
+
+
+def _put_behind(config: MkDocsConfig, folder: Path) -> None:
     theme = config.theme
-    folder = str(THEME)
-    if folder not in theme.dirs:
-        theme.dirs.insert(1 if theme.custom_dir else 0, folder)
+    if str(folder) not in theme.dirs:
+        theme.dirs.insert(1 if theme.custom_dir else 0, str(folder))
+
+
+def wear_look(config: MkDocsConfig) -> None:
+    """Dress the pages, and fill in what the author left at the theme's default."""
+    theme = config.theme
+    _put_behind(config, THEME)
     config.extra_css = [style for style in STYLES if style not in config.extra_css] + list(config.extra_css)
     _add_scripts(config, SCRIPTS)
     if "palette" not in theme or not theme["palette"]:

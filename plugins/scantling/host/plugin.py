@@ -18,8 +18,9 @@ from scantling.build import Built, Cache, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
 from scantling.host.kept_file import KeptFile, PageFile, Published
-from scantling.host.look import language_for, leave_out_trip, speak, wake_pages, wear_look
+from scantling.host.look import add_templates, language_for, leave_out_trip, speak, wake_pages, wear_look
 from scantling.host.pieces import give_meta, put_back_rest, put_back_words, take_out
+from scantling.host.publishing import Publishing
 from scantling.measure import Display
 from scantling.pages import Choices, Finished, fault_page, ready_engine, ready_viewer
 from scantling.source import Diagnostic, render_full, write_price_file
@@ -40,6 +41,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.viewer = ""
         self.published = Published()
         self.cache: Cache | None = None
+        self.publishing = Publishing(log.warning)
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether a person is watching, who wants to see faults and not lose the preview."""
@@ -51,9 +53,14 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.language = language_for(config, self.config.language) if self.config.enabled else "en"
         with speaking(language_of(self.language)):
             self._dress(config)
+        if self.config.enabled:
+            wants_cards = self.config.link_cards and not self.is_serving
+            self.publishing.prepare(config, feed=self.config.feed, cards=wants_cards)
         return config
 
     def _dress(self, config: MkDocsConfig) -> None:
+        if self.config.enabled:
+            add_templates(config)
         if self.config.enabled and self.config.style:
             wear_look(config)
             speak(config)
@@ -80,6 +87,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
             raise PluginError(_told(finished.faults))
         self._warn(finished)
         self.finished = finished
+        self.publishing.begin(finished)
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Hand the pages and side files over."""
@@ -94,6 +102,8 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
             _put(files, self._noted(PageFile.of_page(config, page)))
         for side in self.finished.files:
             _put(files, self._noted(KeptFile.beside(config, side)))
+        for file in self.publishing.files(config):
+            _put(files, file)
         return files
 
     @event_priority(100)
@@ -101,12 +111,14 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         """Give a page of ours its front matter before other plugins look at it."""
         del config, files
         give_meta(page)
+        self.publishing.open(page)
         return markdown
 
     @event_priority(100)
     def on_page_content(self, html: str, *, page: MkPage, config: MkDocsConfig, files: Files) -> str:
         """Put the pieces with words to be found into a page of ours."""
         del config, files
+        self.publishing.read(page, html)
         return put_back_words(html, page)
 
     @event_priority(-100)
@@ -114,8 +126,9 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self, context: TemplateContext, *, page: MkPage, config: MkDocsConfig, nav: Navigation
     ) -> TemplateContext:
         """Put the other pieces into a page of ours, when the search has seen it."""
-        del config, nav
+        del nav
         put_back_rest(page)
+        self.publishing.dress(page, context, config)
         return context
 
     @event_priority(-100)
@@ -143,6 +156,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """Keep the prices of the site that was just built, for the report after the next change."""
         self.published.settle()
+        self.publishing.finish(config, self.cache)
         built = self.built
         if built is not None and built.prices is not None and self.config.keep_prices and not self.is_serving:
             write_price_file(self._folder(config), built.prices)
@@ -164,6 +178,8 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
             viewer=self.viewer,
             papers=self.config.paper and not self.is_serving,
             site_url=config.site_url or "",
+            site_name=config.site_name,
+            link_cards=self.publishing.has_cards,
             language=self.language,
             folder=Path(self.config.plans).name,
             title=self.config.title,

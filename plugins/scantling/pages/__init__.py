@@ -17,6 +17,7 @@ from scantling.pages.look import Look
 from scantling.pages.words import Words, markdown_of, prose_of
 
 if TYPE_CHECKING:
+    from scantling.pages.addresses import moved
     from scantling.pages.all_sizes import PlanPages, plan_pages
     from scantling.pages.around_plan import around
     from scantling.pages.catalog import PAGE_MAKERS, PageMaker, PlanMade, gather_pages, make_pages
@@ -24,9 +25,12 @@ if TYPE_CHECKING:
     from scantling.pages.content import Content, Kept, raw
     from scantling.pages.drafting import Drafting
     from scantling.pages.faults import fault_page
+    from scantling.pages.feed import FEED, Entry, Site, atom
     from scantling.pages.finished import Finished, Page, SideFile
     from scantling.pages.folder import write_folder
     from scantling.pages.front_matter import with_front_matter
+    from scantling.pages.in_post import PostCard, card_in_post, materials_in_post
+    from scantling.pages.link_card import LinkCard, draw_card
     from scantling.pages.live.runtime import ready_engine
     from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES, TRIP
     from scantling.pages.live.viewer import ready_viewer
@@ -34,10 +38,20 @@ if TYPE_CHECKING:
     from scantling.pages.pieces import as_one, pieces_of, put_back, set_aside, whole
     from scantling.pages.price_list import prices_page
     from scantling.pages.sections import SECTIONS
-    from scantling.pages.theme import FEATURES, PALETTE, SCRIPTS, STYLES, THEME, palette, template_words
+    from scantling.pages.theme import (
+        FEATURES,
+        PALETTE,
+        SCRIPTS,
+        STYLES,
+        TEMPLATES,
+        THEME,
+        palette,
+        template_words,
+    )
 
 __all__ = [
     "FEATURES",
+    "FEED",
     "FRAGMENTS",
     "LIVE_SCRIPTS",
     "LIVE_STYLES",
@@ -46,6 +60,7 @@ __all__ = [
     "SCRIPTS",
     "SECTIONS",
     "STYLES",
+    "TEMPLATES",
     "THEME",
     "TRIP",
     "Choices",
@@ -53,22 +68,31 @@ __all__ = [
     "Drafting",
     "Drawing",
     "Drawings",
+    "Entry",
     "Finished",
     "Kept",
+    "LinkCard",
     "Look",
     "Page",
     "PageMaker",
     "PlanMade",
     "PlanPages",
+    "PostCard",
     "SideFile",
+    "Site",
     "Words",
     "alike",
     "around",
     "as_one",
+    "atom",
+    "card_in_post",
+    "draw_card",
     "fault_page",
     "gather_pages",
     "make_pages",
     "markdown_of",
+    "materials_in_post",
+    "moved",
     "overall_size",
     "palette",
     "pieces_of",
@@ -90,6 +114,17 @@ __all__ = [
 ]
 
 _LATER = {
+    "TEMPLATES": "theme",
+    "materials_in_post": "in_post",
+    "card_in_post": "in_post",
+    "PostCard": "in_post",
+    "moved": "addresses",
+    "atom": "feed",
+    "Site": "feed",
+    "Entry": "feed",
+    "FEED": "feed",
+    "draw_card": "link_card",
+    "LinkCard": "link_card",
     "PAGE_MAKERS": "catalog",
     "Choices": "choices",
     "Content": "content",

@@ -8,6 +8,7 @@ from scantling.pages.all_sizes import PlanPages
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished
 from scantling.pages.photo_files import photos
+from scantling.pages.plan_card import plan_card
 from scantling.pages.redirects import redirects
 from scantling.source import SourcePlan
 
@@ -22,4 +23,5 @@ def around(source: SourcePlan, pages: PlanPages, choices: Choices) -> Finished:
     made = photos(source, choices)
     sizes = [at.offered.slug for at in pages.sizes]
     moved = redirects(source.slug, pages.title, source.plan.formerly, sizes, choices)
-    return replace(made, files=(*made.files, *moved))
+    card = plan_card(source, pages, made, choices)
+    return replace(made, files=(*made.files, *moved, *card))

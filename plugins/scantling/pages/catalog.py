@@ -11,9 +11,13 @@ from scantling.pages.calculator_pages import calculator_pages
 from scantling.pages.catalog_page import Carded, catalog_page
 from scantling.pages.check_page import check_page
 from scantling.pages.choices import Choices
+from scantling.pages.feed import Entry
 from scantling.pages.finished import Finished
+from scantling.pages.in_post import PostCard
 from scantling.pages.linked_plan import LinkedPlan
 from scantling.pages.live.site import live_site
+from scantling.pages.plan_card import with_plan_card
+from scantling.pages.plan_entry import plan_entries
 from scantling.pages.related import related, with_related
 from scantling.source import (
     Catalog,
@@ -85,6 +89,11 @@ def _carded(plans: Iterable[PlanMade]) -> Iterator[Carded]:
             yield Carded(made.card, made.finding)
 
 
+def _entries(plans: Iterable[PlanMade], choices: Choices) -> Iterator[Entry]:
+    made = ((plan.pages, plan.claim) for plan in plans)
+    return plan_entries(((pages, claim) for pages, claim in made if pages and claim), choices)
+
+
 def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) -> Finished:
     """Return every page of a catalog, from what was made of its plans.
 
@@ -97,7 +106,7 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
     like = related([one.finding for one in cards])
     parts = [
         *(
-            with_related(plan.pages.finished, like.get(plan.slug, ()), currency)
+            with_plan_card(with_related(plan.pages.finished, like.get(plan.slug, ()), currency), plan.beside)
             for plan in plans
             if plan.pages is not None
         ),
@@ -118,4 +127,6 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
         ),
         files=tuple(file for part in parts for file in part.files),
         diagnostics=sort_diagnostics(told),
+        cards=tuple(PostCard(one.finding.slug, one.finding.title, one.card) for one in cards),
+        entries=tuple(_entries(plans, choices)),
     )

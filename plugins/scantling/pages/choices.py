@@ -31,5 +31,9 @@ class Choices:
     """Whether printable plans lie beside the pages, which then link to them."""
     language: str = "en"
     """The language of the site's own words, by its code; see `scantling.words`."""
+    site_name: str = ""
+    """What the site is called, in plain words."""
+    link_cards: bool = False
+    """Whether a picture is made of each plan for links to it elsewhere; it takes `site_url` to be found."""
     site_url: str = ""
     """Where the site is on the web; "" if nowhere. Printed plans lead back to it."""

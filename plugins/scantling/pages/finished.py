@@ -7,6 +7,8 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from scantling.pages.content import Content, Kept
+from scantling.pages.feed import Entry
+from scantling.pages.in_post import PostCard
 from scantling.source import Diagnostic
 
 
@@ -49,6 +51,10 @@ class Finished:
     pages: tuple[Page, ...]
     files: tuple[SideFile, ...]
     diagnostics: tuple[Diagnostic, ...] = field(default=())
+    cards: tuple[PostCard, ...] = ()
+    """What posts may show of each plan."""
+    entries: tuple[Entry, ...] = ()
+    """What a feed tells of the plans."""
 
     @property
     def faults(self) -> tuple[Diagnostic, ...]:

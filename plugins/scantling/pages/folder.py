@@ -12,7 +12,7 @@ from scantling.pages.content import raw
 from scantling.pages.finished import Finished
 from scantling.pages.front_matter import with_front_matter
 from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES
-from scantling.pages.theme import FEATURES, SCRIPTS, STYLES, THEME, palette, template_words
+from scantling.pages.theme import FEATURES, SCRIPTS, STYLES, TEMPLATES, THEME, palette, template_words
 from scantling.words import language_of, speaking
 
 
@@ -31,7 +31,8 @@ def _write_all(finished: Finished, folder: Path, site_name: str, language: str) 
         _write(docs / page.path, with_front_matter(page))
     for side in finished.files:
         _write(docs / side.path, raw(side.source))
-    shutil.copytree(THEME, folder / "overrides", dirs_exist_ok=True)
+    for templates in (TEMPLATES, THEME):
+        shutil.copytree(templates, folder / "overrides", dirs_exist_ok=True)
     if not (docs / "index.md").exists():
         _write(docs / "index.md", _home(finished, site_name))
     _write(folder / "mkdocs.yml", _settings(finished, site_name, language))

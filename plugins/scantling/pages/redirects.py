@@ -13,6 +13,7 @@ from scantling.pages.choices import Choices
 from scantling.pages.finished import SideFile
 from scantling.pages.html import escape, tag
 from scantling.pages.structured import address
+from scantling.words import say, spoken
 
 EMBED = "embed"
 """The page for a frame: posts on other sites keep showing the plan."""
@@ -38,10 +39,10 @@ def redirects(
 
 
 def _page(title: str, target: str, whole: str) -> str:
-    words = f"This plan has moved to {tag('a', escape(title), href=target)}."
+    words = say("This plan has moved: {plan}.", plan=tag("a", escape(title), href=target))
     refresh = tag("meta", http_equiv="refresh", content=f"0; url={target}")
     return (
-        '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        f'<!doctype html>\n<html lang="{spoken().code}">\n<head>\n<meta charset="utf-8">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         f"<title>{escape(title)}</title>\n{tag('link', rel='canonical', href=whole)}\n"
         f"<script>location.replace({json.dumps(target)} + location.search + location.hash)</script>\n"

@@ -10,6 +10,9 @@ from scantling.words import mark, say
 THEME = Path(__file__).parent / "notebook"
 """A folder of templates, style and scripts, for `theme.dirs` or `custom_dir`."""
 
+TEMPLATES = Path(__file__).parent / "templates"
+"""A folder of the templates without which pages cannot be set, whatever they look like; it comes behind."""
+
 STYLES = ("assets/scantling/notebook.css",)
 """Style sheets, from the root of the site."""
 

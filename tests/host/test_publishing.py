@@ -1,0 +1,344 @@
+"""What others read of a published site: posts, the feed, the sitemap, and the pictures of links."""
+
+from __future__ import annotations
+
+import io
+import re
+import time
+from datetime import datetime
+from html import unescape
+from pathlib import Path
+from xml.etree import ElementTree as ET
+
+import feedparser
+import pytest
+from PIL import Image
+
+from tests.host.test_build import build
+from tests.support.catalogs import BENCH, LEAN, hostile_plan, write_site
+
+URL = "https://yard.example.org/"
+ATOM = "{http://www.w3.org/2005/Atom}"
+BLOG = """\
+markdown_extensions: [attr_list]
+copyright: "Plans &amp; words: <b>free</b>"
+"""
+POST = """\
+---
+date: 2026-11-10
+categories: [Plans]
+description: A stool, & why "it" <stands>.
+---
+
+# A stool for the *quay*
+
+The first words.
+
+<!-- more -->
+
+[Quay stool](../../plans/stool/index.md){ .plan-card }
+
+[Quay stool](../../plans/stool/index.md){ .plan-materials }
+
+See [the plan](../../plans/stool/index.md) and ![a rule](rule.png).
+"""
+MOVED = BENCH.replace("room: entry", "room: entry\nformerly: [wet-stool]")
+
+
+def write_blog(folder: Path, *, options: str = LEAN, settings: str = BLOG, post: str = POST) -> Path:
+    """Write a small site with a blog of two posts below a folder."""
+    site = write_site(folder, stool=MOVED, evil=hostile_plan(), settings=settings, options=options)
+    written = (site / "mkdocs.yml").read_text("utf-8")
+    blog = '{blog: {post_url_format: "{slug}", archive: false}}'
+    (site / "mkdocs.yml").write_text(
+        written.replace("plugins: [search,", f"plugins: [search, {blog},"), "utf-8"
+    )
+    posts = site / "docs" / "blog" / "posts"
+    posts.mkdir(parents=True)
+    (site / "docs" / "blog" / "index.md").write_text("# Blog\n\n[Feed](../feed.xml)\n", "utf-8")
+    (posts / "stool.md").write_text(post, "utf-8")
+    dates = "{created: 2025-01-02, updated: 2026-11-11T10:30:00+02:00}"
+    (posts / "older.md").write_text(f"---\ndate: {dates}\n---\n\n# Older\n\nWords.\n", "utf-8")
+    Image.new("RGB", (4, 4)).save(posts / "rule.png")
+    return site
+
+
+@pytest.fixture(scope="module")
+def published(tmp_path_factory) -> Path:
+    """Return a small site with two plans and two posts, built strictly."""
+    site = write_blog(tmp_path_factory.mktemp("published"))
+    done = build(site)
+    assert done.returncode == 0, done.stdout + done.stderr
+    return site / "site"
+
+
+def read(published: Path, path: str) -> str:
+    """Return a page of the site."""
+    return (published / path).read_text("utf-8")
+
+
+# ---- posts ----
+
+
+def test_a_post_shows_the_card_of_a_plan(published):
+    """It is the catalog's card, and its link and its picture lead where they should from the post."""
+    page = read(published, "blog/a-stool-for-the-quay/index.html")
+    card = re.search(r'<section class="sc-card sc-in-post".*?</section>', page, re.DOTALL)[0]
+    (link,), (picture,) = re.findall(r'<a href="([^"]+)"', card), re.findall(r'<img [^>]*src="([^"]+)"', card)
+    cards = read(published, "plans/index.html").split('class="sc-card"')[1:]
+    ours = next(one for one in cards if "Quay stool" in one)
+
+    assert re.search(r'<b class="sc-cost">[^<]+</b>', ours)[0] in card
+    assert ((published / "blog/a-stool-for-the-quay" / link).resolve() / "index.html").is_file()
+    assert (published / "blog/a-stool-for-the-quay" / picture).resolve().is_file()
+
+
+def test_a_post_shows_what_to_buy_for_a_plan(published):
+    """It is a frame, allowed scripts and new windows alone, around the plan's page for posts."""
+    page = read(published, "blog/a-stool-for-the-quay/index.html")
+    (frame,) = re.findall(r"<iframe[^>]*>", page)
+    source = re.search(r'src="([^"]+)"', frame)[1]
+
+    assert ((published / "blog/a-stool-for-the-quay" / source).resolve() / "index.html").is_file()
+    assert 'sandbox="allow-scripts allow-popups allow-popups-to-escape-sandbox"' in frame
+    assert f'iframe[src="{source}"]' in page
+
+
+def test_the_beginning_of_a_post_stands_in_the_blog(published):
+    """The list of posts has the words above the mark, and nothing of those below it."""
+    page = read(published, "blog/index.html")
+
+    assert "The first words." in page
+    assert "sc-in-post" not in page
+    assert "iframe" not in page
+
+
+def test_a_card_above_the_mark_is_a_link_in_the_list(tmp_path):
+    """Where a post begins with a card, the list of posts has the link instead, and it leads to the plan."""
+    site = write_blog(tmp_path, post=POST.replace("<!-- more -->", ""))
+    done = build(site)
+    page = read(site / "site", "blog/index.html")
+
+    assert done.returncode == 0, done.stderr
+    assert re.search(r'<p><a class="plan-card" href="\.\./plans/stool/">Quay stool</a></p>', page)
+
+
+def test_a_card_of_no_plan_is_told(tmp_path):
+    """A strict build stops, and says which page asks for what."""
+    site = write_blog(tmp_path, post=POST.replace("stool/index.md){ .plan-card", "index.md){ .plan-card"))
+    done = build(site)
+
+    assert done.returncode == 1
+    assert "blog/posts/stool.md: '{ .plan-card }' stands at a link to no plan: ../../plans/" in done.stderr
+
+
+def test_a_link_to_a_plan_that_is_not_there_is_told(tmp_path):
+    """A strict build stops at a broken link in a post."""
+    site = write_blog(
+        tmp_path, post=POST.replace("plans/stool/index.md){ .plan-card", "plans/stol/index.md){ .x")
+    )
+    done = build(site)
+
+    assert done.returncode == 1
+    assert "blog/posts/stool.md' contains a link '../../plans/stol/index.md'" in done.stderr
+
+
+# ---- the feed ----
+
+
+@pytest.fixture(scope="module")
+def feed(published) -> ET.Element:
+    """Return the feed."""
+    return ET.parse(published / "feed.xml").getroot()
+
+
+def test_the_feed_is_read_by_a_feed_reader(published):
+    """Plans and posts are there, the newest first, each with an address at which there is a page."""
+    found = feedparser.parse((published / "feed.xml").read_bytes())
+
+    assert found.bozo == 0
+    assert found.version == "atom10"
+    assert [one.title for one in found.entries] == ["Older", "A stool for the quay", "Quay stool"]
+    for entry in found.entries:
+        assert (published / entry.link.removeprefix(URL) / "index.html").is_file()
+    assert found.entries[0].updated == "2026-11-11T08:30:00Z"
+    assert time.strftime("%Y-%m-%d", found.entries[0].published_parsed) == "2025-01-02"
+    assert found.entries[1].summary == 'A stool, & why "it" <stands>.'
+    assert [word.term for word in found.entries[2].tags] == ["stool", "quick", "outdoors"]
+    assert (found.feed.title, found.feed.rights) == ("Test yard", "Plans & words: free")
+
+
+def test_the_feed_has_what_the_standard_asks(feed):
+    """RFC 4287, 4.1.1 and 4.1.2: what must be there once is there once, every moment is one of RFC 3339."""
+    assert feed.tag == ATOM + "feed"
+    for element in (feed, *feed.iter(ATOM + "entry")):
+        for name in ("id", "title", "updated"):
+            assert len(element.findall(ATOM + name)) == 1, name
+        for name in ("published", "summary", "content", "rights", "subtitle"):
+            assert len(element.findall(ATOM + name)) <= 1, name
+        alternate = [one for one in element.findall(ATOM + "link") if one.get("rel") == "alternate"]
+        assert len(alternate) == 1
+    assert [one.get("href") for one in feed.findall(ATOM + "link") if one.get("rel") == "self"] == [
+        URL + "feed.xml"
+    ]
+    assert feed.find(f"{ATOM}author/{ATOM}name").text == "Test yard"
+    ids = [one.text for one in feed.iter(ATOM + "id")]
+    assert len(set(ids)) == len(ids)
+    assert all(one.startswith("https://") for one in ids)
+    moments = [one.text for name in ("updated", "published") for one in feed.iter(ATOM + name)]
+    assert all(datetime.fromisoformat(moment).tzinfo is not None for moment in moments)
+    assert feed.find(ATOM + "updated").text == max(
+        one.find(ATOM + "updated").text for one in feed.iter(ATOM + "entry")
+    )
+
+
+def test_a_renamed_plan_is_the_same_to_feed_readers(feed):
+    """Its entry is known by its first address, so that nobody is shown it as new."""
+    ids = {one.find(ATOM + "title").text: one.find(ATOM + "id").text for one in feed.iter(ATOM + "entry")}
+
+    assert ids["Quay stool"] == URL + "plans/wet-stool/"
+
+
+def test_what_a_feed_shows_has_whole_addresses_and_no_frames(feed):
+    """A feed is read elsewhere, by programs that run nothing."""
+    shown = [one.text for one in feed.iter(ATOM + "content")]
+    inside = "".join(shown)
+
+    assert len(shown) == 3
+    assert not re.search(r"<(?:script|style|iframe|svg|form|h1)\b", inside)
+    for address in re.findall(r'(?:href|src)="([^"]+)"', inside):
+        assert unescape(address).startswith(URL), address
+    assert f'<img alt="a rule" src="{URL}blog/rule.png"/>' in inside
+    assert inside.count(f'<p><a href="{URL}plans/stool/">Quay stool</a></p>') == 1
+
+
+def test_pages_say_where_the_feed_is(published):
+    """A browser or a feed reader finds it from any page."""
+    for path in ("index.html", "plans/stool/index.html", "blog/a-stool-for-the-quay/index.html"):
+        href = re.search(
+            r'<link rel="alternate" type="application/atom\+xml"[^>]* href="([^"]+)"', read(published, path)
+        )[1]
+        assert ((published / path).parent / href).resolve() == (published / "feed.xml").resolve()
+
+
+@pytest.mark.parametrize(
+    ("given", "changed"),
+    [
+        ("site_url: https://yard.example.org/\n", ""),
+        (f"{{scantling: {{{LEAN}}}}}", f"{{scantling: {{{LEAN}, feed: false}}}}"),
+    ],
+)
+def test_a_site_without_an_address_has_no_feed(tmp_path, given, changed):
+    """Entries are known by whole addresses; without them, or where none is wanted, nothing points to one."""
+    site = write_blog(tmp_path)
+    text = (site / "mkdocs.yml").read_text("utf-8")
+    assert given in text
+    (site / "mkdocs.yml").write_text(text.replace(given, changed), "utf-8")
+    (site / "docs" / "blog" / "index.md").write_text("# Blog\n", "utf-8")
+    done = build(site)
+
+    assert done.returncode == 0, done.stderr
+    assert not (site / "site" / "feed.xml").exists()
+    assert "atom+xml" not in read(site / "site", "index.html")
+
+
+# ---- the sitemap ----
+
+
+def test_the_sitemap_holds_every_page_that_counts_for_itself(published):
+    """It is all canonical addresses, each once: no offered size, no page for frames, no former address."""
+    listed = re.findall(r"<loc>([^<]+)</loc>", read(published, "sitemap.xml"))
+    pages = [path for path in published.rglob("index.html") if "wet-stool" not in path.parts]
+    canonical = [
+        re.findall(r'<link rel="canonical" href="([^"]*)"', path.read_text("utf-8")) for path in pages
+    ]
+
+    assert len(set(listed)) == len(listed)
+    for path in ("", "plans/", "plans/stool/", "plans/evil/", "blog/a-stool-for-the-quay/"):
+        assert URL + path in listed
+    assert not [one for one in listed if re.search("width-30in|embed|wet-stool", one)]
+    assert all(len(found) == 1 for found in canonical)
+    assert {found[0] for found in canonical} == set(listed)
+
+
+def test_the_sitemap_is_read_as_the_protocol_has_it(published):
+    """https://www.sitemaps.org/protocol.html: a `urlset` of `url`s, each with a `loc` on this site."""
+    root = ET.fromstring(read(published, "sitemap.xml"))
+    name = "{http://www.sitemaps.org/schemas/sitemap/0.9}"
+
+    assert root.tag == name + "urlset"
+    assert [one.tag for one in root] == [name + "url"] * len(root)
+    assert all(one.find(name + "loc").text.startswith(URL) for one in root)
+
+
+# ---- pictures of links ----
+
+
+def meta(page: str) -> dict[str, str]:
+    """Return what a page's head tells of it, by property."""
+    pairs = re.findall(r'<meta (?:property|name)="((?:og|twitter):[^"]+)" content="([^"]*)"', page)
+    assert len(dict(pairs)) == len(pairs)
+    return {name: unescape(content) for name, content in pairs}
+
+
+@pytest.mark.parametrize(
+    ("path", "title"),
+    [
+        ("index.html", "Home"),
+        ("plans/stool/index.html", "Quay stool"),
+        ("plans/evil/index.html", None),
+        ("blog/a-stool-for-the-quay/index.html", "A stool for the quay"),
+        ("calculators/glue/index.html", None),
+    ],
+)
+def test_a_link_to_a_page_has_a_picture(published, path, title):
+    """Its title, words and a picture of 1200 by 630 dots below 100 KB, which is on the site."""
+    told = meta(read(published, path))
+    file = published / told["og:image"].removeprefix(URL)
+
+    assert title is None or told["og:title"] in {title, "Test yard"}
+    assert told["og:url"] == URL + path.removesuffix("index.html")
+    assert told["twitter:card"] == "summary_large_image"
+    with Image.open(io.BytesIO(file.read_bytes())) as picture:
+        assert (picture.size, picture.format) == ((1200, 630), "PNG")
+    assert 4_000 < file.stat().st_size < 100_000
+
+
+def test_an_offered_size_shows_the_plan(published):
+    """A link to one size has the plan's picture, and counts as the plan."""
+    told = meta(read(published, "plans/stool/width-30in/index.html"))
+
+    assert told["og:url"] == URL + "plans/stool/"
+    assert told["og:image"] == URL + "plans/stool/link-card.png"
+
+
+def test_without_pictures_of_links_nothing_names_one(tmp_path):
+    """With `link_cards: false` a page tells its title and its words alone."""
+    site = write_blog(tmp_path, options=f"{LEAN}, link_cards: false")
+    assert build(site).returncode == 0
+    told = meta(read(site / "site", "plans/stool/index.html"))
+
+    assert "og:image" not in told
+    assert told["twitter:card"] == "summary"
+    assert not list((site / "site").rglob("link-card.*"))
+
+
+def test_an_author_can_choose_the_picture(tmp_path):
+    """What a post names as its `image` is shown."""
+    site = write_blog(tmp_path, post=POST.replace("categories:", "image: blog/rule.png\ncategories:"))
+    assert build(site).returncode == 0
+    told = meta(read(site / "site", "blog/a-stool-for-the-quay/index.html"))
+
+    assert told["og:image"] == URL + "blog/rule.png"
+    assert "og:image:width" not in told
+
+
+def test_pages_are_set_without_the_look(tmp_path):
+    """With `style: false` the theme's own look is left alone, and plans are there all the same."""
+    site = write_blog(tmp_path, options=f"{LEAN}, style: false")
+    done = build(site)
+
+    assert done.returncode == 0, done.stderr
+    page = read(site / "site", "plans/stool/index.html")
+    assert "notebook.css" not in page
+    assert meta(page)["og:title"] == "Quay stool"
