@@ -40,12 +40,12 @@ class Chooser:
 
     def boards(self, layouts: Sequence[Layout]) -> list[Board]:
         """Return boards with their cuts: those of the layouts, or better ones that cost as much."""
-        choices = [self._placed(list(layouts))]
+        choices = [self.placed(layouts)]
         if self.family.one_width is None:
             changed = Gatherer(self.family, layouts, self.problem.rules).run()
-            choices += [self._placed(changed)] if changed is not None else []
+            choices += [self.placed(changed)] if changed is not None else []
         else:
-            choices.append(self._placed(self._crosscut(layouts)))
+            choices.append(self.placed(self._crosscut(layouts)))
         return min(choices, key=lambda boards: aims_of(boards, self.problem))
 
     def _crosscut(self, layouts: Sequence[Layout]) -> list[Layout]:
@@ -62,7 +62,7 @@ class Chooser:
             best = shared_out(aims, best, Steps(LENGTH_STEPS))
         return [lengthwise(family, lengths.sorts[j], pattern) for j, pattern in best]
 
-    def _placed(self, layouts: list[Layout]) -> list[Board]:
+    def placed(self, layouts: Sequence[Layout]) -> list[Board]:
         """Return layouts as boards with their cuts, each kind of board cut once."""
         ordered = [arranged(layout, self.family, self.problem.rules) for layout in layouts]
         return [self._cut(board) for board in place(self.family, ordered)]
