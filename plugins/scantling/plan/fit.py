@@ -20,6 +20,9 @@ from scantling.plan.read_sizes import is_within
 from scantling.plan.undefined import check_formulas
 from scantling.shop import Shop
 
+LATELY = 8
+"""Fits that are remembered: a plan is looked over at the sizes that it offers, then reported on at each."""
+
 
 class Fitter:
     """A plan and a shop, made ready to be fitted at many sizes.
@@ -47,6 +50,7 @@ class Fitter:
         faults: list[Fault] = []
         self.plan = plan
         self.shop = shop
+        self._lately: dict[object, tuple[FittedPlan | None, tuple[Fault, ...]]] = {}
         self._names = define(plan, shop, faults)
         given = [*plan.sizes, *plan.options, *self._names.given]
         self._order = arrange(self._names.formulas, [*given, *self._missing(poison)])
@@ -89,6 +93,14 @@ class Fitter:
 
     def try_fit(self, choice: Choice = USUAL) -> tuple[FittedPlan | None, tuple[Fault, ...]]:
         """Return the plan at one size as far as it can be fitted, and every fault at that size."""
+        key = tuple(choice.sizes.items()), tuple(choice.options.items())
+        if key not in self._lately:
+            while len(self._lately) >= LATELY:
+                del self._lately[next(iter(self._lately))]
+            self._lately[key] = self._try_fit(choice)
+        return self._lately[key]
+
+    def _try_fit(self, choice: Choice) -> tuple[FittedPlan | None, tuple[Fault, ...]]:
         faults: list[Fault] = []
         given = self._given(choice, faults)
         if faults:
