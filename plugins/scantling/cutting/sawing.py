@@ -155,20 +155,40 @@ class Saw:
         count = len(groups)
         if count == 1:
             return (1,)
-        if not self._is_too_long(panel):
-            if all(len(group) == 1 and self.boxes[group[0]][3 - way] == panel[3 - way] for group in groups):
-                return (1,)
-            if way == 1:
-                return (1, count) if last != way else (1,)
-        least = self.rules.least_rip_length or 0
-        short = any(len(group) > 1 or self._is_narrower(panel, group[0]) for group in groups)
-        short = short and reaches[0] - panel[0] < least
-        if (short or self._is_too_long(panel)) and count <= MANY:
+        far = self._is_too_long(panel)
+        if not far and all(
+            len(group) == 1 and self.boxes[group[0]][3 - way] == panel[3 - way] for group in groups
+        ):
+            return (
+                range(1, count + 1)
+                if way == 1 and count <= MANY and self._is_narrow(panel, reaches)
+                else (1,)
+            )
+        if count <= MANY and (far or self._is_risky(panel, groups, reaches, way)):
             return range(1, count + 1)
         return (1, count) if last != way else (1,)
 
-    def _is_narrower(self, panel: Rect, i: int) -> bool:
-        return self.boxes[i][3] < panel[3]
+    def _is_risky(
+        self, panel: Rect, groups: Sequence[Sequence[int]], reaches: Sequence[int], way: int
+    ) -> bool:
+        """Return whether freeing one neighbour after another may ask for cuts that are not safe."""
+        if way == 1:
+            return self._is_narrow(panel, reaches)
+        least, begin = self.rules.least_rip_length or 0, panel[0]
+        for group, reach in zip(groups, reaches, strict=True):
+            if reach - begin < least and (len(group) > 1 or self.boxes[group[0]][3] < panel[3]):
+                return True
+            begin = reach + self.kerf
+        return False
+
+    def _is_narrow(self, panel: Rect, reaches: Sequence[int]) -> bool:
+        """Return whether any strip would be narrower than is safe to rip."""
+        least, begin = self.rules.least_strip_width or 0, panel[1]
+        for reach in reaches:
+            if reach - begin < least:
+                return True
+            begin = reach + self.kerf
+        return False
 
     def _is_too_long(self, panel: Rect) -> bool:
         return self.rules.longest_piece is not None and max(panel[2:]) > self.rules.longest_piece
