@@ -62,10 +62,12 @@ def wear_look(config: MkDocsConfig) -> None:
     theme["features"] = list(dict.fromkeys([*theme["features"], *FEATURES]))
 
 
-def wake_pages(config: MkDocsConfig) -> None:
+def wake_pages(config: MkDocsConfig, units: str) -> None:
     """Add the script and style with which plan pages answer a reader, whatever the look, and the trip."""
     config.extra_css = [*config.extra_css, *(style for style in LIVE_STYLES if style not in config.extra_css)]
     _add_scripts(config, LIVE_SCRIPTS)
+    # the switch at the head of each page starts with what the site is written in
+    config.extra["scantling_units"] = units
     if config.nav is not None and TRIP not in str(config.nav):
         config.nav = [*config.nav, {say("Shopping trip"): TRIP}]
 

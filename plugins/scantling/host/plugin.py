@@ -67,7 +67,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.engine = ready_engine(log.info) if self.config.enabled and self.config.live else ""
         self.viewer = ready_viewer(log.info) if self.engine else ""
         if self.engine:
-            wake_pages(config)
+            wake_pages(config, self.config.units)
         elif self.config.enabled:
             leave_out_trip(config)
 

@@ -4,7 +4,7 @@ Nothing here is a float. A value is rounded once, when it is written, and the ro
 """
 
 from scantling.measure.currency import Currency, read_currency
-from scantling.measure.display import Display, round_to_total
+from scantling.measure.display import Display, other_display, round_to_total
 from scantling.measure.irrational import arc_sine, arc_tangent, cosine, diagonal, root, sine, tangent
 from scantling.measure.plain import Angle, Money, Weight
 from scantling.measure.quantity import Number, Way, round_number
@@ -68,6 +68,7 @@ __all__ = [
     "linear_feet",
     "local_decimal",
     "local_marks",
+    "other_display",
     "plain_money",
     "read_angle",
     "read_area",

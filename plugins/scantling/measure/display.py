@@ -67,6 +67,11 @@ class Display:
         return say("less than {size} in", size=bound)
 
 
+def other_display(display: Display) -> Display:
+    """Return how lengths are shown to those who measure in the other unit: in mm, or to 1/16 in."""
+    return Display("in") if display.system == "mm" else Display("mm")
+
+
 def round_to_total(lengths: Iterable[Length], display: Display) -> tuple[Rounded, ...]:
     """Return lengths as they are shown, such that the shown lengths add up to their shown total.
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from scantling.measure import write_money
+from scantling.measure import other_display, write_money
 from scantling.pages.drawings import Drawing
-from scantling.pages.facts import overall_size
+from scantling.pages.facts import both_sizes
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.picture import picture
@@ -31,9 +31,10 @@ def card_of(card: Card) -> str:
     plan, report, look = card.report.fitted.plan, card.report, card.look
     title = tag("h2", tag("a", escape(plan.title), href=f"{card.slug}/"))
     cost = tag("b", escape(write_money(report.totals.cost, report.shop.currency)), class_="sc-cost")
-    facts = [cost, overall_size(report, look), escape(plan.skill), escape(plan.build_time)]
+    facts = [cost, both_sizes(report, look), escape(plan.skill), escape(plan.build_time)]
     line = tag("p", " ".join(tag("span", fact) for fact in facts if fact), class_="sc-line")
-    summary = tag("p", line_of(report.fitted.summary, look.words, look.display))
+    other = other_display(look.display)
+    summary = tag("p", line_of(report.fitted.summary, look.words, look.display, other))
     tags = " ".join(tag("span", escape(word)) for word in plan.tags)
     head = tag("div", picture(report, card.drawing, look, lazy=True), class_="sc-picture")
     words = title + summary + line + (tag("p", tags, class_="sc-tags") if tags else "")

@@ -6,8 +6,9 @@ import json
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from fractions import Fraction
 from pathlib import Path
+from typing import NamedTuple
 
-from scantling.measure import Display, Length, Money, write_round_money
+from scantling.measure import Display, Length, Money, other_display, write_round_money
 from scantling.pages.finding import THOUSAND, Finding, time_order
 from scantling.pages.html import escape, tag
 from scantling.pages.live.script_words import known_words
@@ -117,14 +118,14 @@ def _choice(name: str, word: str, count: int, *, ticked: bool) -> str:
 
 def _limits(findings: Sequence[Finding], display: Display, currency: str) -> Iterator[str]:
     costs = [found.cents for found in findings]
-    budgets = [(str(step), _round(step, currency), step * 100) for step in _BUDGETS]
+    budgets = [Limit(str(step), _round(step, currency), step * 100) for step in _BUDGETS]
     yield _limit("budget", say("Budget"), "cost", _telling(budgets, costs))
     widths = [found.least_width for found in findings if found.least_width is not None]
     yield _limit("width", say("Space this wide"), "least-width", _telling(_widths(display), widths))
     sheets = [found.sheets for found in findings]
     several = [
-        ("0", say("none"), 0),
-        *((str(most), say("{count} at most", count=most), most) for most in (1, 2, 3)),
+        Limit("0", say("none"), 0),
+        *(Limit(str(most), say("{count} at most", count=most), most) for most in (1, 2, 3)),
     ]
     yield _limit("sheets", say("Sheets to buy"), "sheets", _telling(several, sheets))
 
@@ -133,8 +134,16 @@ def _round(sum_: int, currency: str) -> str:
     return write_round_money(Money(sum_ * 100), currency)
 
 
-Limit = tuple[str, str, int]
-"""What the address says, what the reader reads, and the number that is compared."""
+class Limit(NamedTuple):
+    """The most that a reader wants of something."""
+
+    key: str
+    """What the address says."""
+    words: str
+    most: int
+    """The number that is compared."""
+    other: str | None = None
+    """Likewise for who measures otherwise."""
 
 
 def _widths(display: Display) -> list[Limit]:
@@ -142,12 +151,16 @@ def _widths(display: Display) -> list[Limit]:
         lengths = [(f"{step}mm", Length.of_mm(step)) for step in _MILLIMETRES]
     else:
         lengths = [(f"{step}in", Length.of_inches(step)) for step in _INCHES]
-    return [(key, display.length(long), int(Fraction(long.inches) * THOUSAND)) for key, long in lengths]
+    other = other_display(display)
+    return [
+        Limit(key, display.length(long), int(Fraction(long.inches) * THOUSAND), other.length(long))
+        for key, long in lengths
+    ]
 
 
 def _telling(limits: Sequence[Limit], numbers: Sequence[int]) -> list[tuple[Limit, int]]:
     """Return the limits that let some plans through and not all, each with how many."""
-    counts = [(limit, sum(number <= limit[2] for number in numbers)) for limit in limits]
+    counts = [(limit, sum(number <= limit.most for number in numbers)) for limit in limits]
     return [(limit, count) for limit, count in counts if 0 < count < len(numbers)]
 
 
@@ -156,8 +169,15 @@ def _limit(name: str, title: str, fact: str, limits: Sequence[tuple[Limit, int]]
         return ""
     options = tag("option", say("any"), value="")
     options += "".join(
-        tag("option", escape(f"{words} ({count})"), value=key, data_words=words, data_most=most)
-        for (key, words, most), count in limits
+        tag(
+            "option",
+            escape(f"{one.words} ({count})"),
+            value=one.key,
+            data_words=one.words,
+            data_most=one.most,
+            data_other=one.other,
+        )
+        for one, count in limits
     )
     select = tag("select", options, name=name, data_limit=fact, autocomplete="off")
     return tag("label", tag("span", escape(title)) + select, class_="sc-find__limit")

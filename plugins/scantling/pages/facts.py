@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
-from scantling.measure import Length, write_money, write_weight
+from scantling.measure import Length, other_display, write_money, write_weight
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.report import Report, percent, write_thick, write_value
@@ -64,6 +65,13 @@ def overall_size(report: Report, look: Look) -> str:
         for axis, told in _AXES
         if (length := found.get(axis))
     )
+
+
+def both_sizes(report: Report, look: Look) -> str:
+    """Return the size of the whole piece with its other writing beside it."""
+    words = overall_size(report, look)
+    other = overall_size(report, replace(look, display=other_display(look.display)))
+    return tag("span", words, data_other=other.replace("&nbsp;", "\u00a0")) if words else ""
 
 
 def _spaced(words: str) -> str:

@@ -40,7 +40,12 @@ PALETTE: tuple[dict[str, Any], ...] = (
 FEATURES = ("navigation.tabs", "navigation.indexes", "navigation.top", "toc.follow", "search.highlight")
 """Features of the theme that the look counts on."""
 
-TEMPLATE_WORDS = (mark("All plans"), mark("Where this page stands"), mark("Loading the page"))
+TEMPLATE_WORDS = (
+    mark("All plans"),
+    mark("Where this page stands"),
+    mark("Loading the page"),
+    mark("Show lengths in"),
+)
 """What the templates say of themselves; they look for it under `extra.scantling_words`."""
 
 

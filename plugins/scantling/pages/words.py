@@ -35,24 +35,27 @@ def markdown_of(prose: Prose | FittedProse) -> str:
     return "".join(written)
 
 
-def prose_of(plan_prose: FittedProse, words: Words, display: Display) -> str:
+def prose_of(plan_prose: FittedProse, words: Words, display: Display, other: Display | None = None) -> str:
     """Return prose as blocks of HTML."""
-    values = [write_value(piece.value, display) for piece in plan_prose.pieces if not isinstance(piece, str)]
-    return _MARK.sub(_filler(values), words[markdown_of(plan_prose)]) if plan_prose else ""
+    quotes = [piece.value for piece in plan_prose.pieces if not isinstance(piece, str)]
+    values = [write_value(value, display) for value in quotes]
+    others = [write_value(value, other) for value in quotes] if other is not None else values
+    return _MARK.sub(_filler(values, others), words[markdown_of(plan_prose)]) if plan_prose else ""
 
 
-def line_of(plan_prose: FittedProse, words: Words, display: Display) -> str:
+def line_of(plan_prose: FittedProse, words: Words, display: Display, other: Display | None = None) -> str:
     """Return prose as HTML that may stand within a line, where the author wrote but one paragraph."""
-    html = prose_of(plan_prose, words, display)
+    html = prose_of(plan_prose, words, display, other)
     inner = html.removeprefix("<p>").removesuffix("</p>")
     return inner if len(inner) == len(html) - 7 and "<p>" not in inner else html
 
 
-def _filler(values: list[str]) -> Callable[[re.Match[str]], str]:
+def _filler(values: list[str], others: list[str]) -> Callable[[re.Match[str]], str]:
     def fill(mark: re.Match[str]) -> str:
         number = int(mark[1])
         if number >= len(values):
             return ""
-        return tag("span", escape(values[number]), class_="quoted", data_quote=number)
+        other = others[number] if others[number] != values[number] else None
+        return tag("span", escape(values[number]), class_="quoted", data_quote=number, data_other=other)
 
     return fill

@@ -3,6 +3,7 @@ import { ask, follow } from "./engine.js";
 import * as faults from "./faults.js";
 import * as mine from "./mine.js";
 import { t } from "./store.js";
+import { onChange } from "./units.js";
 
 const PAUSE = 250; // after the last key, ms
 const STILL = t("The worked example still stands.");
@@ -114,6 +115,12 @@ export const start = (root) => {
     if (state?.words) say.textContent = `${state.words}…`;
   });
   addEventListener("popstate", onBack);
+  const leave = onChange(({ detail }) => {
+    if (!root.isConnected) return leave();
+    begin.units = detail.units;
+    for (const field of fields) if (field.dataset.name === "units") field.value = detail.units;
+    update("replace");
+  });
 
   root.inert = false;
   fill(fromAddress());

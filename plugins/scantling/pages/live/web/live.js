@@ -4,6 +4,8 @@
   const here = document.currentScript.src;
   const t = (words) => words; // as in store.js
   const wake = () => {
+    const units = document.querySelector(".sc-units");
+    if (units && location.protocol !== "file:") import(new URL("units.js", here)).then(({ start }) => start(units)).catch(() => {});
     for (const root of document.querySelectorAll(":is([data-live], [data-viewer]):not([data-awake])")) {
       root.dataset.awake = "";
       if (location.protocol === "file:") {

@@ -1,10 +1,17 @@
 // My shop: the panel, and what of it is kept on this device.
 import { forget, keep, recall, t } from "./store.js";
+import { choose, onChange } from "./units.js";
 
 const NAME = "my shop";
 const DAMAGED = t("The settings kept on this device were of another version or damaged, and are left out.");
 
 export const settings = () => recall(NAME).data;
+
+// whether readers said anything that is not as the page has it anyway
+const isOwn = (data, display) => Object.entries(data ?? {}).some(([name, value]) => {
+  if (name in display) return value && String(value) !== String(display[name]);
+  return typeof value === "object" ? Object.keys(value ?? {}).length > 0 : Boolean(value);
+});
 
 export const attach = (root, changed) => {
   const panel = root.querySelector(".sc-mine");
@@ -97,6 +104,18 @@ export const attach = (root, changed) => {
       changed("");
     }
   });
+  // the switch at the head of the page and the field here are one
+  const stop = onChange(() => {
+    if (!root.isConnected) return stop();
+    fill(settings());
+    changed("");
+  });
+  const units = document.querySelector(".sc-units select");
+  panel.querySelector('[data-mine="units"]').addEventListener("change", (event) => {
+    if (!units) return;
+    event.stopPropagation();
+    choose(event.target.value, units.parentElement.dataset.units);
+  });
   fill(kept.data);
-  return { damaged: kept.damaged ? DAMAGED : "", isSet: () => settings() !== null };
+  return { damaged: kept.damaged ? DAMAGED : "", isSet: () => isOwn(settings(), JSON.parse(root.dataset.display)) };
 };

@@ -197,7 +197,7 @@ export const start = (root) => {
     root.querySelector("[data-live-trip]").hidden = !kept;
   };
 
-  const isAsBuilt = () => !shown?.address && !mine.settings();
+  const isAsBuilt = () => !shown?.address && !panel.isSet();
 
   // the piece in three dimensions, at the size that is shown
   const model = async () => {

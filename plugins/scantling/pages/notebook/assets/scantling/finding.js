@@ -148,6 +148,7 @@
       for (const { box } of boxes[target.dataset.all ?? target.dataset.none] ?? []) box.checked = "all" in target.dataset;
       changed();
     });
+    document.addEventListener("scantling-reworded", () => { if (form.isConnected) show(); });
     addEventListener("popstate", () => { if (form.isConnected) read(); });
     read();
     form.hidden = false;
