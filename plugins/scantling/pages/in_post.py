@@ -50,6 +50,7 @@ def materials_in_post(plan: PostCard, catalog: str) -> str:
         class_="sc-in-post",
         width="100%",
         height=_HEIGHT,
+        style="border:0",
         loading="lazy",
         sandbox=_SANDBOX,
     )
