@@ -24,8 +24,10 @@ SHORT = mark("the piece is shorter than is safe to rip: rip a longer one first, 
 NARROW = mark(
     "the strip is narrower than is safe to rip: set the fence for the wide side, or use another saw"
 )
+FEW = 6
+"""Of no more neighbours than this, every number of them is tried as one."""
 MANY = 12
-"""Of more neighbours than this, not every number of them is tried as one."""
+"""Likewise, where freeing one after another would not be safe, or would leave the store more to cut."""
 
 
 Grouped = tuple[list[tuple[int, ...]], list[int]]
@@ -48,9 +50,21 @@ class Sawn:
 class Saw:
     """The search for the cuts of one board."""
 
-    def __init__(self, pieces: Sequence[Piece], kerf: int, stages: int, rules: Rules) -> None:
+    def __init__(
+        self,
+        pieces: Sequence[Piece],
+        kerf: int,
+        stages: int,
+        rules: Rules,
+        trims: tuple[int, int] = (0, 0),
+    ) -> None:
+        """Set the search up.
+
+        Args:
+            trims: how much is trimmed off an end and off an edge because it is rough.
+        """
         self.boxes = [(piece.x, piece.y, piece.length, piece.width) for piece in pieces]
-        self.kerf, self.stages, self.rules = kerf, stages, rules
+        self.kerf, self.stages, self.rules, self.trims = kerf, stages, rules, trims
         self.known: dict[tuple[Rect, int, int], Sawn | None] = {}
         self.grouped: dict[tuple[tuple[int, ...], int], Grouped] = {}
 
@@ -114,11 +128,12 @@ class Saw:
         start = min([self.boxes[i][way] for i in ids])
         if start > begin:
             yield start - self.kerf - begin, (), ids
-            return
+            if begin == 0 and self.trims[way]:
+                return  # the rough edge goes first: it does not run along a fence
         if len(ids) == 1:
-            size = self.boxes[ids[0]][2 + way]
-            if begin + size < end:
-                yield size, ids, ()
+            reach = start + self.boxes[ids[0]][2 + way]
+            if reach < end:
+                yield reach - begin, ids, ()
             return
         groups, reaches = self._groups(ids, way)
         for count in self._counts(panel, groups, reaches, way, last):
@@ -150,7 +165,7 @@ class Saw:
     ) -> Sequence[int]:
         """Return how many neighbours may be freed as one: the first, all of them, or any number.
 
-        All of them are freed as one, which cuts off the end, only before any are cut off in this direction.
+        More than one only before any are cut off in this direction, unless that may be safer.
         """
         count = len(groups)
         if count == 1:
@@ -166,7 +181,9 @@ class Saw:
             )
         if count <= MANY and (far or self._is_risky(panel, groups, reaches, way)):
             return range(1, count + 1)
-        return (1, count) if last != way else (1,)
+        if last == way:
+            return (1,)
+        return range(1, count + 1) if count <= FEW else (1, count)
 
     def _is_risky(
         self, panel: Rect, groups: Sequence[Sequence[int]], reaches: Sequence[int], way: int
@@ -213,7 +230,7 @@ class Saw:
         ):
             if not there:
                 continue
-            if place == 0 and rest and not freed and panel[way] == 0:
+            if place == 0 and rest and not freed and panel[way] == 0 and self.trims[way]:
                 sawn: Sawn | None = Sawn((0, 0, 0, 0, 0))  # the rough edge of the board: never an offcut
             else:
                 sawn = self.best(part, ids, way, stages)

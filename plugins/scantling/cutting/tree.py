@@ -13,7 +13,8 @@ from scantling.cutting.turns import numbered
 
 def with_cuts(board: Board, stock: StockItem, problem: Problem) -> Board:
     """Return a board with its tree of cuts, and with the offcuts that are worth keeping."""
-    saw = Saw(board.pieces, problem.kerf, problem.stages, problem.rules)
+    trims = stock.trim_ends, stock.trim_edges
+    saw = Saw(board.pieces, problem.kerf, problem.stages, problem.rules, trims)
     sawn = saw.board(stock.length, stock.width)
     tree = _panel((0, 0, stock.length, stock.width), sawn, tuple(range(len(board.pieces))), board, problem)
     root = numbered(tree, problem.rules.longest_piece)
