@@ -10,10 +10,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import islice
-from typing import TypeVar
+from typing import ClassVar, TypeVar
 
 from scantling.build.cache import Cache, digest
 from scantling.build.stored import Piece, find_result, keep_result, stack
+from scantling.cutting import Cost
 from scantling.measure import Display, Money
 from scantling.pages import Content, Drafting, Drawing, Drawings, raw
 from scantling.plan import Choice, Fitter, Size
@@ -23,6 +24,8 @@ from scantling.shop import Sale, Shop, Stock, Ware
 KIND, CHARTS = "drawings", "charts"
 MOST_KNOWN = 300
 """Answers that are kept of one chart; the oldest go first."""
+MOST_LATELY = 1000
+"""Answers that a process keeps for the charts of the next plans: those of one kind ask much the same."""
 _ANEW = Drafting()
 Priced = TypeVar("Priced", Sale, Ware)
 
@@ -79,7 +82,7 @@ class KeptDrafting(Drafting):
         if needs is None:
             needs = needs_by_size(fitter, size, choice)
             keep_result(self._cache, KIND, name, needs)
-        known: dict[str, int] = find_result(self._cache, CHARTS, name) or {}
+        known = Known(find_result(self._cache, CHARTS, name) or {})
         asked = len(known)
         chart = cost_of_needs(size.name, needs, fitter.shop, known=known)
         if len(known) > asked:
@@ -95,6 +98,29 @@ class KeptDrafting(Drafting):
         if isinstance(drawings, KeptDrawings):
             return drawings.lasting.model
         return super().model(report, display, drawings)
+
+
+class Known(dict[str, Cost]):
+    """What cutting costs, by question; what another plan's chart asked in this process is known too."""
+
+    _lately: ClassVar[dict[str, Cost]] = {}
+
+    def __contains__(self, question: object) -> bool:
+        """Return whether the answer is known, here or lately."""
+        if super().__contains__(question):
+            return True
+        found = self._lately.get(str(question))
+        if found is None:
+            return False
+        self[str(question)] = found
+        return True
+
+    def __setitem__(self, question: str, cost: Cost) -> None:
+        """Keep an answer, here and for the next plans."""
+        super().__setitem__(question, cost)
+        self._lately[question] = cost
+        if len(self._lately) > MOST_LATELY:
+            del self._lately[next(iter(self._lately))]
 
 
 class KeptDrawings(Drawings):

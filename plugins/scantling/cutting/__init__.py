@@ -1,5 +1,6 @@
 """From parts and stock to a cutting plan, with a proven bound on its cost."""
 
+from scantling.cutting.along import costs_along
 from scantling.cutting.answer import Answer, Board, Cut, Offcut, Panel, Piece
 from scantling.cutting.choosing import settings_of, store_cuts
 from scantling.cutting.for_plan import (
@@ -12,10 +13,10 @@ from scantling.cutting.for_plan import (
     cut_together,
     plan_problem,
 )
-from scantling.cutting.memory import Memory, cost_by_family
+from scantling.cutting.memory import Memory
 from scantling.cutting.order import Order, Wanted, write_order
 from scantling.cutting.problem import PartItem, Problem, Rules, StockItem
-from scantling.cutting.solve import solve
+from scantling.cutting.solve import Cost, solve, solve_cost
 from scantling.cutting.steps import DEFAULT_STEPS
 from scantling.cutting.tree import replay
 from scantling.cutting.trimmings import OffcutPiece
@@ -25,6 +26,7 @@ __all__ = [
     "DEFAULT_STEPS",
     "Answer",
     "Board",
+    "Cost",
     "Cut",
     "CutBoard",
     "CutPiece",
@@ -42,7 +44,7 @@ __all__ = [
     "Rules",
     "StockItem",
     "Wanted",
-    "cost_by_family",
+    "costs_along",
     "cut_plan",
     "cut_together",
     "cuts_in_order",
@@ -50,6 +52,7 @@ __all__ = [
     "replay",
     "settings_of",
     "solve",
+    "solve_cost",
     "store_cuts",
     "write_order",
 ]

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import MutableMapping
 from dataclasses import replace
 from typing import Protocol
 
 from scantling.cutting.answer import Answer, Board
 from scantling.cutting.problem import Problem
-from scantling.cutting.solve import solve, solve_cost
+from scantling.cutting.solve import solve
 
 
 class Memory(Protocol):
@@ -30,7 +29,7 @@ def solve_by_family(problem: Problem, *, steps: int, memory: Memory | None) -> A
     """
     if memory is None:
         return solve(problem, steps=steps)
-    answers = [_remembered(_family(problem, name), steps, memory) for name in _names(problem)]
+    answers = [_remembered(family_of(problem, name), steps, memory) for name in _names(problem)]
     boards: tuple[Board, ...] = ()
     for answer in answers:
         boards += answer.boards
@@ -42,30 +41,12 @@ def solve_by_family(problem: Problem, *, steps: int, memory: Memory | None) -> A
     )
 
 
-def cost_by_family(problem: Problem, *, steps: int, known: MutableMapping[str, int]) -> int:
-    """Return the cost of the answer to a problem, in cents.
-
-    Args:
-        known: the cost of each family that was asked for before, by its question; new ones are added.
-
-    Raises:
-        Faulty: where the parts cannot be cut from what is to be had.
-    """
-    cost = 0
-    for name in _names(problem):
-        family = _family(problem, name)
-        question = f"{steps} {family!r}"
-        if question not in known:
-            known[question] = solve_cost(family, steps=steps)
-        cost += known[question]
-    return cost
-
-
 def _names(problem: Problem) -> list[str]:
     return sorted({part.family for part in problem.parts})
 
 
-def _family(problem: Problem, name: str) -> Problem:
+def family_of(problem: Problem, name: str) -> Problem:
+    """Return the part of a problem that is cut from one family of stock."""
     return replace(
         problem,
         name="",

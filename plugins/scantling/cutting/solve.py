@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from scantling.cutting.answer import Answer, Board
 from scantling.cutting.carrying import carried, faults_of_carrying
@@ -34,16 +34,27 @@ def solve(problem: Problem, *, steps: int = DEFAULT_STEPS) -> Answer:
     return carried(problem, lambda one: _answered(one, steps))
 
 
-def solve_cost(problem: Problem, *, steps: int = DEFAULT_STEPS) -> int:
-    """Return what the answer to a problem costs, in cents, without choosing among those that cost the same.
+@dataclass(frozen=True, slots=True)
+class Cost:
+    """What an answer costs."""
+
+    cents: int
+    is_proved: bool
+    """True if no cutting plan costs less."""
+
+
+def solve_cost(problem: Problem, *, steps: int = DEFAULT_STEPS) -> Cost:
+    """Return what the answer to a problem costs, without choosing among those that cost the same.
 
     Raises:
         Faulty: as `solve`.
     """
     if problem.rules.first_cuts is not None or faults_of_carrying(problem):
         # what can be carried depends on the cuts
-        return solve(problem, steps=steps).cost
-    return _answered(problem, steps, with_boards=False).cost
+        answer = solve(problem, steps=steps)
+    else:
+        answer = _answered(problem, steps, with_boards=False)
+    return Cost(answer.cost, answer.proved)
 
 
 def _answered(problem: Problem, steps: int, *, with_boards: bool = True) -> Answer:

@@ -5,18 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
+from functools import cached_property
 
 from scantling.fault import Fault, Faulty, Note, Place, did_you_mean
-from scantling.formula import Value, arrange, name_of
+from scantling.formula import Order, Value, arrange, name_of
 from scantling.measure import Area, Length, write_length
 from scantling.plan.definitions import ATTRIBUTES, define
 from scantling.plan.fit_parts import fit_part
-from scantling.plan.fit_rest import fit_rest
+from scantling.plan.fit_rest import fit_bought, fit_rest
 from scantling.plan.fitted import USUAL, Choice, FittedPart, FittedPlan
 from scantling.plan.model import Part, Plan, Size
 from scantling.plan.placement_fit import place_parts
 from scantling.plan.poison import Poison
 from scantling.plan.read_sizes import is_within
+from scantling.plan.to_buy import names_to_buy
 from scantling.plan.undefined import check_formulas
 from scantling.shop import Shop
 
@@ -105,7 +107,35 @@ class Fitter:
         given = self._given(choice, faults)
         if faults:
             return None, tuple(faults)
-        resolved = self._order.evaluate({**self._names.given, **given})
+        base = self._base(given, self._order, faults)
+        fitted = place_parts(fit_rest(base, self.shop, faults), faults)
+        return fitted, tuple(faults)
+
+    def fit_to_buy(self, choice: Choice = USUAL) -> FittedPlan:
+        """Return the plan at one size with only what decides what is bought, much quicker than `fit`: parts
+        without place and work, what is trimmed off, joins and hardware.
+
+        Raises:
+            Faulty: where it cannot be bought; no fault is looked for in a place, a step or in words.
+        """
+        faults: list[Fault] = []
+        given = self._given(choice, faults)
+        if not faults:
+            fitted = fit_bought(self._base(given, self._order_to_buy, faults), self.shop, faults)
+        if faults:
+            raise Faulty(faults)
+        return fitted
+
+    @cached_property
+    def _order_to_buy(self) -> Order:
+        """The formulas that decide what is bought."""
+        wanted = names_to_buy(self.plan, self._names.formulas)
+        formulas = tuple(named for named in self._order.formulas if named[0] in wanted)
+        return Order(formulas, self._order.faults)
+
+    def _base(self, given: Mapping[str, Value], order: Order, faults: list[Fault]) -> FittedPlan:
+        """Return the plan with its sizes, values and parts, and nothing that stands around them."""
+        resolved = order.evaluate({**self._names.given, **given})
         values = resolved.values
         known = set(self._order.faults)
         at_this_size = [
@@ -113,15 +143,13 @@ class Fitter:
         ]
         faults += [self._placed(fault) for fault in at_this_size if not self._is_absent(fault, values)]
         parts, broken = self._parts(values, faults)
-        base = FittedPlan(
+        return FittedPlan(
             plan=self.plan,
             sizes={name: given[name] for name in self.plan.sizes},
             options={name: str(given[name]) for name in self.plan.options},
             values=_with_sums(self.plan, values, parts, broken),
             parts=parts,
         )
-        fitted = place_parts(fit_rest(base, self.shop, faults), faults)
-        return fitted, tuple(faults)
 
     def _given(self, choice: Choice, faults: list[Fault]) -> dict[str, Value]:
         for name in [*choice.sizes, *choice.options]:

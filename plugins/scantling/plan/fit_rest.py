@@ -89,6 +89,14 @@ def fit_rest(base: FittedPlan, shop: Shop, faults: list[Fault]) -> FittedPlan:
     )
 
 
+def fit_bought(base: FittedPlan, shop: Shop, faults: list[Fault]) -> FittedPlan:
+    """Return the plan with what is bought beside its parts, adding to `faults`; its words are left out."""
+    scope = Scope(base.values, faults)
+    joins = fit_joins(base.plan, shop, base.parts, scope)
+    hardware = fit_hardware(base.plan, shop, base.parts, joins, scope)
+    return replace(base, offcuts=trimmings(base.parts, shop.kerf), joins=joins, hardware=hardware)
+
+
 def _dated(notes: Iterable[Erratum], scope: Scope) -> tuple[FittedErratum, ...]:
     return tuple(FittedErratum(note, scope.prose(note.text)) for note in notes)
 

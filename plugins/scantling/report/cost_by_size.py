@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, MutableMapping
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from scantling.cutting import Problem, cost_by_family, plan_problem
+from scantling.cutting import Cost, Problem, costs_along, plan_problem
 from scantling.fault import Faulty
 from scantling.formula import Value
 from scantling.measure import Length, Money
@@ -44,7 +44,7 @@ class CostChart:
 
     size: str
     points: tuple[CostPoint, ...]
-    """From least to most; sizes at which the plan does not work are left out."""
+    """From least to most; sizes at which it cannot be bought are left out."""
 
     @property
     def sweet_spots(self) -> tuple[SweetSpot, ...]:
@@ -87,14 +87,14 @@ def cost_by_size(
 def needs_by_size(
     fitter: Fitter, size: Size, choice: Choice = USUAL, *, most: int = MOST_POINTS
 ) -> tuple[Need, ...]:
-    """Return what a plan takes along one size; sizes at which it does not work are left out."""
+    """Return what a plan takes along one size; those at which it cannot be bought are left out."""
     return tuple(_needs(fitter, _values(size, most), size.name, choice))
 
 
 def _needs(fitter: Fitter, values: list[Value], name: str, choice: Choice) -> Iterator[Need]:
     for value in values:
         try:
-            fitted = fitter.fit(Choice({**choice.sizes, name: value}, choice.options))
+            fitted = fitter.fit_to_buy(Choice({**choice.sizes, name: value}, choice.options))
             problem = plan_problem(fitted, fitter.shop)
         except Faulty:
             continue
@@ -103,7 +103,7 @@ def _needs(fitter: Fitter, values: list[Value], name: str, choice: Choice) -> It
 
 
 def cost_of_needs(
-    size: str, needs: Iterable[Need], shop: Shop, *, steps: int = STEPS, known: MutableMapping[str, int]
+    size: str, needs: Iterable[Need], shop: Shop, *, steps: int = STEPS, known: MutableMapping[str, Cost]
 ) -> CostChart:
     """Return what is to be paid for needs at today's prices.
 
@@ -116,13 +116,13 @@ def cost_of_needs(
 
 
 def _points(
-    needs: Iterable[Need], shop: Shop, steps: int, known: MutableMapping[str, int]
+    needs: Iterable[Need], shop: Shop, steps: int, known: MutableMapping[str, Cost]
 ) -> Iterator[CostPoint]:
     prices = {sale.id: sale.price for stock in shop.stocks.values() for sale in stock.sales}
-    for need in needs:
-        try:
-            wood = cost_by_family(_priced(need.problem, prices), steps=steps, known=known)
-        except Faulty:
+    needs = tuple(needs)
+    costs = costs_along([_priced(need.problem, prices) for need in needs], steps=steps, known=known)
+    for need, wood in zip(needs, costs, strict=True):
+        if wood is None:
             continue
         bought = ((shop.wares[key].price or Money(0)) * count for key, count in need.wares)
         yield CostPoint(need.value, sum(bought, Money(wood)))
