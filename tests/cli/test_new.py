@@ -13,10 +13,15 @@ def test_a_new_catalog_is_whole(run, tmp_path):
     assert status == 0
     assert "scantling check" in out
     assert made == [
+        "shed/.github/workflows/publish.yml",
+        "shed/.gitignore",
+        "shed/docs/blog/index.md",
+        "shed/docs/blog/posts/first-post.md",
         "shed/docs/index.md",
         "shed/mkdocs.yml",
         "shed/plans/first-crate/plan.md",
         "shed/plans/shop.yml",
+        "shed/requirements.txt",
     ]
 
 

@@ -342,3 +342,34 @@ def test_pages_are_set_without_the_look(tmp_path):
     page = read(site / "site", "plans/stool/index.html")
     assert "notebook.css" not in page
     assert meta(page)["og:title"] == "Quay stool"
+
+
+# ---- what an author may switch on ----
+
+
+def test_a_counter_and_comments_are_there_only_where_the_author_puts_them(tmp_path, published):
+    """By default no page has either; the theme's own settings and templates put them in, into plans too."""
+    site = write_blog(tmp_path)
+    for name, words in (
+        ("comments", "{% if page.meta.comments %}COMMENTS{% endif %}"),
+        ("integrations/analytics/custom", "COUNTER"),
+    ):
+        path = site / "overrides" / "partials" / f"{name}.html"
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(words, "utf-8")
+    text = (site / "mkdocs.yml").read_text("utf-8")
+    (site / "mkdocs.yml").write_text(
+        text.replace("{name: material}", "{name: material, custom_dir: overrides}")
+        + "extra: {analytics: {provider: custom}}\n",
+        "utf-8",
+    )
+    post = site / "docs" / "blog" / "posts" / "older.md"
+    post.write_text(post.read_text("utf-8").replace("---\ndate", "---\ncomments: true\ndate"), "utf-8")
+    done = build(site)
+
+    assert done.returncode == 0, done.stderr
+    assert "COUNTER" in read(site / "site", "plans/stool/index.html")
+    assert "COMMENTS" in read(site / "site", "blog/older/index.html")
+    assert "COMMENTS" not in read(site / "site", "plans/stool/index.html")
+    for page in published.rglob("*.html"):
+        assert not re.search("COUNTER|COMMENTS|analytics|gtag", page.read_text("utf-8")), page

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import re
 from argparse import ArgumentParser, Namespace
+from datetime import UTC, date, datetime
 from pathlib import Path
 
 from scantling.cli.catalogs import add_catalog_argument, find_catalog, shop_of
 from scantling.cli.command import FAULTY, FINE, Command, misused, say, tell
-from scantling.cli.templates import HOME, SETTINGS, SHOP, plan_text
+from scantling.cli.scaffold import BLOG, HOME, IGNORED, SETTINGS, WORKFLOW, first_post, requirements
+from scantling.cli.templates import SHOP, plan_text
 from scantling.plan import slug_of
 from scantling.shop import Shop, Stock
 from scantling.source import PLAN_FILE, SHOP_FILE, render_full
@@ -20,7 +22,9 @@ FIRST_PLAN = "First crate"
 def _add_arguments(parser: ArgumentParser) -> None:
     parser.add_argument("name", metavar="NAME", help="what is built; with --catalog the folder to make")
     add_catalog_argument(parser)
-    parser.add_argument("--catalog", action="store_true", help="settings, a shop file and a first plan")
+    parser.add_argument(
+        "--catalog", action="store_true", help="settings, a shop file, a first plan and a first post"
+    )
 
 
 def _run(given: Namespace) -> int:
@@ -75,12 +79,21 @@ def _new_catalog(folder: Path) -> int:
         {
             folder / "mkdocs.yml": SETTINGS.replace("NAME", _quoted(folder.resolve().name)),
             folder / "docs" / "index.md": HOME.replace("NAME", folder.resolve().name),
+            folder / "docs" / "blog" / "index.md": BLOG,
+            folder / "docs" / "blog" / "posts" / "first-post.md": first_post(_today()),
+            folder / ".github" / "workflows" / "publish.yml": WORKFLOW,
+            folder / ".gitignore": IGNORED,
+            folder / "requirements.txt": requirements(),
             plans / SHOP_FILE: SHOP,
             plans / slug / PLAN_FILE: plan_text(FIRST_PLAN, "1x4", "wood glue"),
         }
     )
     say(f"A catalog is in {folder.as_posix()}. Go there, then: scantling check, and mkdocs serve to see it.")
     return FINE
+
+
+def _today() -> date:
+    return datetime.now(UTC).astimezone().date()
 
 
 def _quoted(words: str) -> str:

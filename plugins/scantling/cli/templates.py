@@ -83,22 +83,6 @@ hardware:
   wood glue: {price: 6.50, sold: bottle}
 """
 
-HOME = """\
-# NAME
-
-Plans for things to build. [See them all](plans/index.md).
-"""
-
-SETTINGS = """\
-site_name: NAME
-theme:
-  name: material
-  font: false
-plugins:
-  - search
-  - scantling
-"""
-
 
 def plan_text(title: str, stock: str, glue: str) -> str:
     """Return a small plan that builds at once.
