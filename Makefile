@@ -22,6 +22,7 @@ serve: venv ## live preview at http://127.0.0.1:8000/ (ARGS="-a localhost:9000" 
 
 test: venv-dev chromium ## lint, types and every test (ARGS="-k name" goes to pytest)
 	@$(PY) -m tools.live test
+	@$(PY) -m tools.validator
 	@$(PY) -m tools.gate test $(ARGS)
 
 check: venv-dev ## lint and types, and the five longest functions

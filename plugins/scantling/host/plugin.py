@@ -21,6 +21,7 @@ from scantling.host.kept_file import KeptFile, PageFile, Published
 from scantling.host.look import add_templates, language_for, leave_out_trip, speak, wake_pages, wear_look
 from scantling.host.pieces import give_meta, put_back_rest, put_back_words, take_out
 from scantling.host.publishing import Publishing
+from scantling.host.slips import mend
 from scantling.measure import Display
 from scantling.pages import Choices, Finished, fault_page, ready_engine, ready_viewer
 from scantling.source import Diagnostic, render_full, write_price_file
@@ -133,10 +134,15 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
 
     @event_priority(-100)
     def on_post_page(self, output: str, *, page: MkPage, config: MkDocsConfig) -> str:
-        """Let go of what was put into a page of ours."""
+        """Let go of what was put into a page of ours, and mend what the theme's templates got wrong."""
         del config
         take_out(page)
-        return output
+        return mend(output)
+
+    def on_post_template(self, output: str, *, template_name: str, config: MkDocsConfig) -> str:
+        """Mend the same in a page that no file stands behind, such as that for a wrong address."""
+        del template_name, config
+        return mend(output)
 
     def on_serve(self, server: LiveReloadServer, *, config: MkDocsConfig, builder: Any) -> LiveReloadServer:
         """Rebuild when a plan changes."""

@@ -41,6 +41,7 @@ def filters(findings: Sequence[Finding], display: Display, currency: str) -> str
         tag("div", form, class_="sc-find__row") + tag("div", told + clear, class_="sc-find__row"),
         class_="sc-find",
         hidden=True,
+        autocomplete="off",
         aria_label=say("Narrow the plans down"),
         data_find=True,
         data_words=known_words(_SCRIPT.read_text("utf-8")),
@@ -112,7 +113,7 @@ def _group(name: str, title: str, counts: dict[str, int], *, ticked: bool = Fals
 
 
 def _choice(name: str, word: str, count: int, *, ticked: bool) -> str:
-    box = tag("input", type="checkbox", name=name, value=word, checked=ticked, autocomplete="off")
+    box = tag("input", type="checkbox", name=name, value=word, checked=ticked)
     return tag("label", box + tag("span", escape(word)) + " " + tag("small", str(count)))
 
 
@@ -179,11 +180,11 @@ def _limit(name: str, title: str, fact: str, limits: Sequence[tuple[Limit, int]]
         )
         for one, count in limits
     )
-    select = tag("select", options, name=name, data_limit=fact, autocomplete="off")
+    select = tag("select", options, name=name, data_limit=fact)
     return tag("label", tag("span", escape(title)) + select, class_="sc-find__limit")
 
 
 def _select(name: str, choices: Sequence[tuple[str, str]]) -> str:
     options = "".join(tag("option", escape(say(words)), value=key) for key, words in choices)
-    select = tag("select", options, name=name, autocomplete="off")
+    select = tag("select", options, name=name)
     return tag("label", tag("span", say("Order by")) + select, class_="sc-find__limit")

@@ -13,6 +13,7 @@ from pathlib import Path
 from scantling.measure import write_money
 from scantling.pages.bought import bought
 from scantling.pages.choices import Choices
+from scantling.pages.credit_line import credit
 from scantling.pages.drawings import Drawing
 from scantling.pages.facts import overall_size
 from scantling.pages.finished import SideFile
@@ -59,6 +60,7 @@ def _page(report: Report, drawing: Drawing | None, look: Look, folder: str, choi
             tag("p", _facts(report, look), class_="facts"),
             _table(report),
             tag("p", more),
+            tag("p", escape(credit(report.fitted.plan)), class_="note"),
         )
     )
     style = (_HERE / "embed.css").read_text("utf-8")
@@ -114,7 +116,7 @@ def _fragment(report: Report, look: Look, folder: str, choices: Choices) -> str:
         f"<h3>{tag('a', escape(_title(report)), href=home)}</h3>\n"
         f"<p>{_summary(report, look)}</p>\n"
         f"<p>{_facts(report, look)}</p>\n<ul>\n{lines}</ul>\n"
-        f"<p>{together}</p>\n"
+        f"<p>{together}</p>\n<p>{escape(credit(report.fitted.plan))}</p>\n"
     )
 
 
@@ -141,9 +143,8 @@ def _code(report: Report, folder: str, choices: Choices) -> str:
         "iframe",
         src=source,
         title=say("{plan}: what it takes", plan=_title(report)),
-        width="100%",
         height=_HEIGHT,
-        style="border:0",
+        style="width:100%;border:0",
         loading="lazy",
         sandbox=_SANDBOX,
     )

@@ -48,9 +48,8 @@ def materials_in_post(plan: PostCard, catalog: str) -> str:
         src=source,
         title=say("{plan}: what it takes", plan=plan.title),
         class_="sc-in-post",
-        width="100%",
         height=_HEIGHT,
-        style="border:0",
+        style="width:100%;border:0",
         loading="lazy",
         sandbox=_SANDBOX,
     )
