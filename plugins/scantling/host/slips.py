@@ -7,7 +7,7 @@ _SLIPS = (
     (' type="checkbox" id="__search" autocomplete="off">', ' type="checkbox" id="__search">'),
     ('_label" tabindex="">', '_label">'),
 )
-"""As the theme writes it, and as it may stand: what has no autocomplete, a place in the tab order that is none."""
+"""As the theme writes it, and as it may stand: a box completes nothing, and no place in the order is one."""
 
 _TITLE = ('<label class="md-nav__title" for="__toc">', '<label class="md-nav__title">')
 """The title of the list of headings, which opens a drawer only where the page stands in the navigation."""
