@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from scantling.pages.catalog import PAGE_MAKERS, PageMaker, PlanMade, gather_pages, make_pages
     from scantling.pages.choices import Choices
     from scantling.pages.content import Content, Kept, raw
+    from scantling.pages.credit_line import credit
     from scantling.pages.drafting import Drafting
     from scantling.pages.faults import fault_page
     from scantling.pages.feed import FEED, Entry, Site, atom
@@ -86,6 +87,7 @@ __all__ = [
     "as_one",
     "atom",
     "card_in_post",
+    "credit",
     "draw_card",
     "fault_page",
     "gather_pages",
@@ -126,6 +128,7 @@ _LATER = {
     "draw_card": "link_card",
     "LinkCard": "link_card",
     "PAGE_MAKERS": "catalog",
+    "credit": "credit_line",
     "Choices": "choices",
     "Content": "content",
     "Drafting": "drafting",

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.words import line_of
-from scantling.plan import FittedErratum
+from scantling.plan import FittedErratum, FittedPlan
 from scantling.report import Report
 from scantling.words import say
 
@@ -33,4 +33,19 @@ def _dated(title: str, dated: Iterable[FittedErratum], look: Look) -> str:
 
 
 def _text(note: FittedErratum, look: Look) -> str:
-    return line_of(note.text, look.words, look.display)
+    parts = ", ".join(note.erratum.parts)
+    head = tag("b", escape(f"{parts}: ")) if parts else ""
+    return head + line_of(note.text, look.words, look.display)
+
+
+def changes_since(fitted: FittedPlan, day: str, look: Look) -> str:
+    """Return what was mended in a plan after a day, as a list of dated notes; "" where nothing was."""
+    if not day:
+        return ""
+    later = [note for note in fitted.errata if note.erratum.day > day]
+    if later:
+        return _dated(say("Changed since you saved it"), later, look)
+    if fitted.plan.last_change > day:
+        words = say("This plan was revised on {day}, after you saved it.", day=fitted.plan.last_change)
+        return tag("p", tag("b", escape(words)))
+    return ""

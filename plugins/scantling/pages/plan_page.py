@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from scantling.drawing import is_drawable
 from scantling.measure import write_money
+from scantling.pages.credit_line import credit
 from scantling.pages.drawings import Drawings
 from scantling.pages.drawings_bundle import DRAWINGS_FILE
 from scantling.pages.finished import Page
@@ -176,13 +177,9 @@ def size_links(here: AtSize, sizes: Sequence[AtSize]) -> str:
 def _ending(here: AtSize, found: Sequence[str]) -> str:
     plan = here.report.fitted.plan
     lines = []
-    credit = [
-        say("Plan by {author}", author=escape(plan.author)) if plan.author else "",
-        escape(plan.licence),
-    ]
-    credit.append(say("revised {day}", day=escape(plan.revised)) if plan.revised else "")
-    if any(credit):
-        lines.append(tag("p", ", ".join(words for words in credit if words), class_="sc-credit"))
+    words = credit(plan)
+    if words:
+        lines.append(tag("p", escape(words), class_="sc-credit"))
     lines.append(tag("p", say("Found under: {words}", words=escape(", ".join(found))), class_="sc-found"))
     return tag("div", "".join(lines), class_="sc-ending")
 

@@ -13,7 +13,7 @@ from typing import Any
 import segno
 
 from scantling.drawing import Template, templates, tiles, to_svg
-from scantling.pages import SECTIONS, Drawing, Drawings, Look, overall_size, plan_fragments
+from scantling.pages import SECTIONS, Drawing, Drawings, Look, credit, overall_size, plan_fragments
 from scantling.paper.board_list import board_list
 from scantling.paper.paper_words import paper_words
 from scantling.paper.photos import printable
@@ -73,6 +73,7 @@ def lay_out(
         "paper": PAPERS[paper],
         "running": breakable(_running(report, look, title)),
         "link": link,
+        "credit": breakable(credit(plan)),
         "ruler": True,
         "summary": fragments["summary"],
         "picture": fragments["picture"],

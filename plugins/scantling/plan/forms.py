@@ -323,9 +323,8 @@ PHOTO: Form[Photo] = Form(
 """A picture of the finished piece."""
 
 
-def _erratum(*, found_at: Place, day: str, text: Any) -> Erratum:
-    del found_at
-    return Erratum(day, text)
+def _erratum(*, found_at: Place, day: str, text: Any, parts: tuple[str, ...]) -> Erratum:
+    return Erratum(day, text, parts, found_at)
 
 
 ERRATUM: Form[Erratum] = Form(
@@ -334,6 +333,7 @@ ERRATUM: Form[Erratum] = Form(
     (
         Field("day", Date(), "when it was written", required=True),
         Field("text", _PROSE, "what is to be known", required=True),
+        Field("parts", Words(), "the parts that it touches", default=(), example="side rail, leg"),
     ),
 )
 """A dated note."""

@@ -243,6 +243,9 @@ class Erratum:
 
     day: str
     text: Prose
+    parts: tuple[str, ...] = ()
+    """The parts that it touches."""
+    place: Place = field(default_factory=Place)
 
 
 @dataclass(frozen=True, slots=True)
@@ -288,3 +291,8 @@ class Plan:
     accepts: Mapping[str, str] = field(default_factory=dict)
     formerly: tuple[str, ...] = ()
     """Folders in which it stood before."""
+
+    @property
+    def last_change(self) -> str:
+        """Return the day of the revision, or of the last mend if that is later; "" where neither is said."""
+        return max((self.revised, *(erratum.day for erratum in self.errata)))

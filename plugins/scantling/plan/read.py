@@ -71,6 +71,9 @@ def _plan(entry: Entry, slug: str, faults: list[Fault]) -> Plan:
     options = {name: read_option(name, option, faults) for name, option in entry["options"].items()}
     known_sizes = {name: size for name, size in sizes.items() if size is not None}
     known_options = {name: option for name, option in options.items() if option is not None}
+    for note in (*entry["errata"], *entry["notes"]):
+        unknown = (name for name in note.parts if name not in entry["parts"])
+        faults += (unknown_part(name, entry["parts"], note.place.at("parts")) for name in unknown)
     return Plan(
         slug=slug,
         **{name: entry[name] for name in _SAME_IN_PLAN},

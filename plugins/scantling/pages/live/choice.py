@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
@@ -17,6 +18,7 @@ MOST_POSITIONS = 400
 LONGEST_TYPED = 200
 _NOT_OURS = {"h", "q"}
 """Words that the theme puts into addresses."""
+_DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 _SAFE = frozenset("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-._~/")
 
 
@@ -109,6 +111,11 @@ def display_data(display: Display) -> dict[str, object]:
     """Return how a site shows lengths, and its language where it is another than English, for its scripts."""
     shown: dict[str, object] = {"units": display.system, "fraction": display.denominator}
     return shown if spoken() is ENGLISH else {**shown, "language": spoken().code}
+
+
+def day_of(data: object) -> str:
+    """Return a day as a page kept it, 2026-11-09; "" for anything else."""
+    return data if isinstance(data, str) and _DAY.fullmatch(data) else ""
 
 
 def positions(size: Size) -> list[Value]:

@@ -55,6 +55,7 @@ def plan_controls(
         data_slug=plan.slug,
         data_title=" ".join(plan.title.split()),
         data_up=up,
+        data_revised=plan.last_change or None,
         data_engine=engine,
         data_start=_json(
             {**{name: show(value, Display()) for name, value in choice.sizes.items()}, **choice.options}
@@ -155,7 +156,8 @@ def _buttons(up: str) -> str:
 def _status() -> str:
     progress = tag("progress", "", max="4", value="0", aria_label=say("Getting ready"), hidden=True)
     words = tag("p", "", role="status", aria_live="polite", class_="sc-live__say", data_live_say=True)
-    return tag("p", "", class_="sc-live__fault", hidden=True, data_fault="") + progress + words
+    changed = tag("div", "", class_="sc-live__changed", hidden=True, data_live_changed=True)
+    return changed + tag("p", "", class_="sc-live__fault", hidden=True, data_fault="") + progress + words
 
 
 def _of_plan(plan: Plan, shop: Shop, reports: list[Report]) -> tuple[list[Stock], list[Ware]]:

@@ -14,12 +14,21 @@ from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
 from scantling.pages.drawings import Drawing, Drawings
 from scantling.pages.fragments import FRAGMENTS, plan_fragments
-from scantling.pages.live.choice import address_of, position_of, positions, read_choice, show, whole_choice
+from scantling.pages.live.choice import (
+    address_of,
+    day_of,
+    position_of,
+    positions,
+    read_choice,
+    show,
+    whole_choice,
+)
 from scantling.pages.live.marks import mark_changes
 from scantling.pages.live.opened import Opened, OpenPlan, Reader
 from scantling.pages.live.told import told
 from scantling.pages.look import Look
 from scantling.pages.model_file import model_text
+from scantling.pages.notes import changes_since
 from scantling.plan import USUAL, Choice, Plan, describe_choice
 from scantling.report import Report, cost_by_size, main_size, make_report, plan_data
 from scantling.words import say
@@ -74,6 +83,7 @@ def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
         else _marked(opened, here, report, look, names),
         "model": model_text(report.fitted, reader.display) if part == "model" else "",
         "files": _files(report, reader.display) if question.get("files") else {},
+        "changed": changes_since(report.fitted, day_of(question.get("asOf")), look),
         "say": _say(opened, here, reader, report, choice),
         "warnings": told((*told_of, *doubtful), str(question.get("touched", ""))),
     }

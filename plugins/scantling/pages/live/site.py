@@ -141,6 +141,8 @@ def _trip(shop: Shop, plans: Mapping[str, str], choices: Choices) -> str:
 
 
 def _row() -> str:
+    seen = tag("button", say("I have seen it"), type="button", data_trip_seen=True)
+    changed = tag("div", "", data_changed=True) + tag("p", seen, class_="sc-live__buttons")
     return (
         tag("input", type="number", min="1", max="20", step="1", value="1")
         + tag("span", "×", aria_hidden="true")
@@ -148,6 +150,7 @@ def _row() -> str:
         + tag("b", "", class_="sc-money", data_trip_cost=True)
         + tag("button", say("Remove"), type="button", data_trip_remove=True)
         + tag("p", "", class_="sc-live__fault", hidden=True, data_fault="item")
+        + tag("div", changed, class_="sc-live__changed", hidden=True, data_trip_changed=True)
     )
 
 

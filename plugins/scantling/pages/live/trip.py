@@ -12,12 +12,13 @@ from scantling.measure import Money, write_money
 from scantling.pages.diagrams import diagrams
 from scantling.pages.drawings import cut_drawings
 from scantling.pages.html import escape, tag
-from scantling.pages.live.choice import read_choice
+from scantling.pages.live.choice import day_of, read_choice
 from scantling.pages.live.fit import data_address, pairs
 from scantling.pages.live.opened import Opened, Reader
 from scantling.pages.live.told import told
 from scantling.pages.look import Look
 from scantling.pages.materials import materials
+from scantling.pages.notes import changes_since
 from scantling.plan import FittedHardware, FittedPlan, describe_choice
 from scantling.report import Report, list_materials, make_report, total
 from scantling.words import counted, say
@@ -33,6 +34,8 @@ class _Wanted:
     report: Report
     copies: int
     label: str
+    saved: str
+    """The day of the plan that was put on the list; "" if it is not known."""
 
     @property
     def title(self) -> str:
@@ -57,7 +60,7 @@ def plan_trip(opened: Opened, question: Mapping[str, Any]) -> dict[str, Any]:
     answer: dict[str, Any] = {
         "ok": True,
         "warnings": [*told(reader.warnings), *faults],
-        "items": [_item(one, reader) for one in listed],
+        "items": [_item(one, opened, reader) for one in listed],
     }
     if not wanted:
         return {**answer, "fragments": {}, "say": say("Nothing on the list yet.")}
@@ -105,7 +108,12 @@ def _fitted(opened: Opened, reader: Reader, item: Mapping[str, Any]) -> _Wanted:
             ]
         )
     fitted = opened.fitter(here, reader).fit(read.choice())
-    return _Wanted(make_report(fitted, reader.shop), copies, describe_choice(here.plan, read.choice()))
+    return _Wanted(
+        make_report(fitted, reader.shop),
+        copies,
+        describe_choice(here.plan, read.choice()),
+        day_of(item.get("revised")),
+    )
 
 
 def _together(wanted: list[_Wanted], reader: Reader) -> Report:
@@ -164,11 +172,19 @@ def _hardware(one: _Wanted) -> Iterator[FittedHardware]:
         named.add(item.ware)
 
 
-def _item(one: _Wanted | None, reader: Reader) -> dict[str, str]:
+def _item(one: _Wanted | None, opened: Opened, reader: Reader) -> dict[str, str]:
     if one is None:
-        return {"label": "", "each": "", "alone": ""}
+        return {"label": "", "each": "", "alone": "", "changed": "", "revised": ""}
     each = _money(one.report.totals.cost, reader)
-    return {"label": one.label or say("as drawn"), "each": each, "alone": _money(one.alone, reader)}
+    fitted = one.report.fitted
+    look = Look(reader.display, opened.plan(fitted.plan.slug).words)
+    return {
+        "label": one.label or say("as drawn"),
+        "each": each,
+        "alone": _money(one.alone, reader),
+        "changed": changes_since(fitted, one.saved, look),
+        "revised": fitted.plan.last_change,
+    }
 
 
 def _sum(wanted: list[_Wanted], together: Report, reader: Reader) -> str:

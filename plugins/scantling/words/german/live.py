@@ -71,6 +71,10 @@ LIVE: dict[str, Told] = {
     "how many of {plan}": "wie oft {plan}",
     "The list cannot be worked out here: {why}.": "Der Zettel lässt sich hier nicht ausrechnen: {why}.",
     "The list kept on this device was of another version or damaged, and is left out.": "Der auf diesem Gerät gemerkte Zettel stammt von einer anderen Version oder ist beschädigt und bleibt außer Acht.",
+    # what has changed
+    "Changed since you saved it": "Seit dem Merken geändert",
+    "This plan was revised on {day}, after you saved it.": "Dieser Plan wurde am {day} überarbeitet, nach dem Merken.",
+    "I have seen it": "Gesehen",
     # the piece to turn around
     "Turn it around": "Rundum ansehen",
     "The piece, to turn around": "Das Stück, zum Drehen",

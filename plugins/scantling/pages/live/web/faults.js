@@ -33,3 +33,9 @@ export const show = (root, faults, { doubtful = false } = {}) => {
       if (box.dataset.control === control) box.setAttribute("aria-invalid", "true");
   }
 };
+
+// What has changed in a plan since it was saved, in words of the engine.
+export const changed = (place, html = "") => {
+  place.hidden = html === "";
+  (place.querySelector("[data-changed]") ?? place).innerHTML = html;
+};

@@ -4,11 +4,12 @@ import * as faults from "./faults.js";
 import * as mine from "./mine.js";
 import { keep, recall, t } from "./store.js";
 
+const AS_OF = "as-of";
 const QUIET = 900; // ms without a change before the chart of costs is made again
 const STILL = t("The sizes offered above still work.");
 
 export const start = (root) => {
-  const { slug, title, up, engine } = root.dataset;
+  const { slug, title, up, engine, revised } = root.dataset;
   const here = new URL(location.pathname, location.href);
   const home = new URL(up, here);
   const begin = JSON.parse(root.dataset.start);
@@ -24,12 +25,13 @@ export const start = (root) => {
   let shown = null; // the last good answer
   let busy = false;
   let next = null;
+  let asOf = ""; // the day of the plan for which a link was made
   let waiting = 0; // the timer of the chart of costs
 
   const controls = () => root.querySelectorAll("[data-name]");
   const general = (message, help = "") => faults.show(root, [{ control: "", message, help }]);
 
-  const question = (touched, more = {}) => ({ ask: "fit", slug, up, start: begin, chosen: { ...chosen }, mine: mine.settings(), touched, ...more });
+  const question = (touched, more = {}) => ({ ask: "fit", slug, up, asOf, start: begin, chosen: { ...chosen }, mine: mine.settings(), touched, ...more });
 
   // one question at a time; of those that come meanwhile only the last is asked
   const update = async (touched, how = {}) => {
@@ -81,6 +83,7 @@ export const start = (root) => {
     mark(answer.address === "");
     if (address !== "keep") remember(answer.address, address);
     faults.show(root, answer.warnings, { doubtful: true });
+    faults.changed(root.querySelector("[data-live-changed]"), answer.changed);
     say.textContent = answer.say;
     root.querySelector("[data-live-reset]").disabled = answer.address === "";
   };
@@ -157,7 +160,11 @@ export const start = (root) => {
   };
 
   // what an address chooses; names that are not the plan's are told of by the engine
-  const fromAddress = () => Object.fromEntries(new URLSearchParams(location.search));
+  const fromAddress = () => {
+    const { [AS_OF]: day, ...names } = Object.fromEntries(new URLSearchParams(location.search));
+    asOf = day ?? "";
+    return names;
+  };
 
   root.addEventListener("change", ({ target }) => {
     if (!target.dataset.name) return;
@@ -182,16 +189,19 @@ export const start = (root) => {
   });
 
   const copy = async () => {
+    // it says of which day the plan was, to tell later what has changed
+    const link = new URL(location.href);
+    if (revised && link.search) link.searchParams.set(AS_OF, revised);
     try {
-      await navigator.clipboard.writeText(location.href);
+      await navigator.clipboard.writeText(link.href);
       say.textContent = t("The link is copied.");
-    } catch { say.textContent = t("The link: {address}", { address: location.href }); }
+    } catch { say.textContent = t("The link: {address}", { address: link.href }); }
   };
 
   const add = () => {
     const items = recall("trip").data ?? [];
     const sizes = shown ? Object.fromEntries(Object.entries(shown.sizes).map(([name, size]) => [name, size.exact])) : begin;
-    items.push({ slug, count: 1, chosen: { ...sizes, ...shown?.options } });
+    items.push({ slug, count: 1, chosen: { ...sizes, ...shown?.options }, revised });
     const kept = keep("trip", items);
     say.textContent = kept ? t("{plan} is on the shopping trip.", { plan: title }) : t("This browser does not let the page keep a list.");
     root.querySelector("[data-live-trip]").hidden = !kept;

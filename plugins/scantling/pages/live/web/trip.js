@@ -34,7 +34,10 @@ export const start = (root) => {
       count.value = item.count;
       count.dataset.at = at;
       count.setAttribute("aria-label", t("how many of {plan}", { plan: plans[item.slug].title }));
-      line.querySelector("button").dataset.at = at;
+      line.querySelector("[data-trip-remove]").dataset.at = at;
+      const changed = line.querySelector("[data-trip-changed]");
+      faults.changed(changed, answered[at]?.changed);
+      Object.assign(changed.querySelector("button").dataset, { at, revised: answered[at]?.revised ?? "" });
       line.querySelector("[data-fault]").dataset.fault = `item ${at}`;
       return line;
     }));
@@ -96,6 +99,10 @@ export const start = (root) => {
       items = items.filter((_, at) => String(at) !== button.dataset.at);
       draw();
       root.querySelector("h2").focus();
+      save();
+    }
+    if (button?.matches("[data-trip-seen]")) {
+      items[button.dataset.at].revised = button.dataset.revised;
       save();
     }
     if (button?.matches("[data-trip-clear]")) {
