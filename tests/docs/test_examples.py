@@ -181,7 +181,7 @@ def type_in(step: Example, here: Path) -> tuple[Path, str]:
             here /= words[1]
             assert here.is_dir(), step
             continue
-        assert words[0] == "scantling", step
+        assert words[0] in {"scantling", "mkdocs"}, step
         done = subprocess.run(
             [sys.executable, "-m", *words],
             cwd=here,
