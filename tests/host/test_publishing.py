@@ -143,6 +143,37 @@ def test_a_link_to_a_plan_that_is_not_there_is_told(tmp_path):
     assert "blog/posts/stool.md' contains a link '../../plans/stol/index.md'" in done.stderr
 
 
+# ---- links in plans ----
+
+LINKED = BENCH.replace("A stool of *two", "Like [the other](../other/), [all](../): *two").replace(
+    "summary: A stool", "summary: As [the other](../other/#top), a stool"
+)
+OTHER = BENCH.replace("Quay stool", "Other stool")
+
+
+def test_a_link_of_a_plan_leads_to_the_same_from_all_its_pages(tmp_path):
+    """From an offered size and from the catalog's card it leads where it leads from the plan's page."""
+    site = write_site(tmp_path, stool=LINKED, other=OTHER)
+    done = build(site)
+    assert done.returncode == 0, done.stderr
+    for path in ("plans/stool/index.html", "plans/stool/width-30in/index.html", "plans/index.html"):
+        (address, *_) = re.findall(r'<a href="([^"#]*)(?:#top)?">the other</a>', read(site / "site", path))
+        led = ((site / "site" / path).parent / address).resolve()
+
+        assert led == (site / "site" / "plans" / "other").resolve(), path
+
+
+@pytest.mark.parametrize("broken", ["../othr/", "othr.html", "../other/width-31in/", "../../how-to/"])
+def test_a_broken_link_of_a_plan_is_told_with_its_place(tmp_path, broken):
+    """A strict build stops, and shows the line, the link and the nearest page."""
+    site = write_site(tmp_path, stool=LINKED.replace("(../other/)", f"({broken})"), other=OTHER)
+    done = build(site)
+
+    assert done.returncode == 1
+    assert f"plans/stool/plan.md:38:18: warning: the link '{broken}' leads to no page or file" in done.stderr
+    assert done.stderr.count("[broken-link]") == 1
+
+
 # ---- the feed ----
 
 

@@ -13,7 +13,7 @@ from scantling.build.kept_drafting import KeptDrafting, without_prices
 from scantling.build.lean import lean
 from scantling.build.papers import print_plan
 from scantling.build.remembered import DiskMemory
-from scantling.pages import Choices, Drafting, Finished, PlanMade, around, plan_pages
+from scantling.pages import Choices, Drafting, Finished, PlanMade, around, plan_pages, prose_links
 from scantling.report import PlanCost, plan_cost
 from scantling.source import PLAN_FILE, SHOP_FILE, SourcePlan, SourceShop, claim_of, load_plan, load_shop
 from scantling.words import language_of, speaking
@@ -92,7 +92,8 @@ def _finish(job: Job, plan: SourcePlan, cache: Cache) -> Made:
         beside = replace(beside, files=(*beside.files, *papers))
     reports = [size.report for size in pages.sizes]
     wares = {line.ware.key for report in reports for line in report.materials.wares}
-    made = PlanMade(job.slug, replace(pages, sizes=()), beside, plan.diagnostics, claim_of(plan))
+    links = tuple(prose_links(plan, job.choices))
+    made = PlanMade(job.slug, replace(pages, sizes=()), beside, plan.diagnostics, claim_of(plan), links)
     done = Made(made, plan_cost(reports[0]) if reports else None, tuple(sorted(wares)))
     return laid_aside(done, cache)
 

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, Literal
 
+from jinja2 import Environment
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
 from mkdocs.livereload import LiveReloadServer
@@ -18,6 +20,7 @@ from scantling.build import Built, Cache, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
 from scantling.host.kept_file import KeptFile, PageFile, Published
+from scantling.host.links import broken_links
 from scantling.host.look import add_templates, language_for, leave_out_trip, speak, wake_pages, wear_look
 from scantling.host.pieces import give_meta, put_back_rest, put_back_words, take_out
 from scantling.host.publishing import Publishing
@@ -86,7 +89,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
             log.info("a remembered result was damaged and was made again: %s", entry)
         if finished.faults and not self.is_serving:
             raise PluginError(_told(finished.faults))
-        self._warn(finished)
+        self._warn(finished.diagnostics)
         self.finished = finished
         self.publishing.begin(finished)
 
@@ -106,6 +109,13 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         for file in self.publishing.files(config):
             _put(files, file)
         return files
+
+    def on_env(self, env: Environment, *, config: MkDocsConfig, files: Files) -> Environment:
+        """Tell of links in plans that lead nowhere, now that all files of the site are known."""
+        del config
+        if self.finished is not None:
+            self._warn(broken_links(self.finished.links, files))
+        return env
 
     @event_priority(100)
     def on_page_markdown(self, markdown: str, *, page: MkPage, config: MkDocsConfig, files: Files) -> str:
@@ -197,9 +207,9 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         """Return the file; in a preview it knows whether it has to be made again."""
         return self.published.note(file) if self.is_serving else file
 
-    def _warn(self, finished: Finished) -> None:
+    def _warn(self, diagnostics: Iterable[Diagnostic]) -> None:
         """Tell of what is doubtful; a strict build counts it, but a strict preview would stand still."""
-        for one in finished.diagnostics:
+        for one in diagnostics:
             if one.severity is Severity.WARNING:
                 (log.info if self.is_serving else log.warning)(render_full((one,)))
             elif one.is_fault:

@@ -38,6 +38,7 @@ if TYPE_CHECKING:
     from scantling.pages.markdown_words import render_words
     from scantling.pages.pieces import as_one, pieces_of, put_back, set_aside, whole
     from scantling.pages.price_list import prices_page
+    from scantling.pages.prose_link import ProseLink, prose_links
     from scantling.pages.sections import SECTIONS
     from scantling.pages.theme import (
         FEATURES,
@@ -79,6 +80,7 @@ __all__ = [
     "PlanMade",
     "PlanPages",
     "PostCard",
+    "ProseLink",
     "SideFile",
     "Site",
     "Words",
@@ -102,6 +104,7 @@ __all__ = [
     "plan_fragments",
     "plan_pages",
     "prices_page",
+    "prose_links",
     "prose_of",
     "put_back",
     "raw",
@@ -116,6 +119,8 @@ __all__ = [
 ]
 
 _LATER = {
+    "ProseLink": "prose_link",
+    "prose_links": "prose_link",
     "TEMPLATES": "theme",
     "materials_in_post": "in_post",
     "card_in_post": "in_post",

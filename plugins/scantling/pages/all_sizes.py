@@ -24,6 +24,7 @@ from scantling.pages.markdown_words import render_words
 from scantling.pages.photo_files import photo_sizes
 from scantling.pages.plan_page import AtSize, plan_page
 from scantling.pages.structured import how_to
+from scantling.pages.words import words_from
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
 from scantling.report import Report, main_size, plan_data, report_on
 from scantling.source import Diagnostic, SourcePlan, from_fault
@@ -67,7 +68,8 @@ def plan_pages(
     pages: list[Page] = []
     files: list[SideFile] = []
     for here in sizes:
-        here_look = replace(look, up="../" if here.offered.slug else "")
+        up = "../" if here.offered.slug else ""
+        here_look = replace(look, up=up, words=words_from(look.words, up))
         live = live_block([size.report for size in sizes], here.offered.choice, here_look.up, choices)
         drawings = drafting.drawings(here.report, look.display, here.offered.slug)
         chart, cost = _cost(source.fitter, here, look, drafting) if not here.offered.slug else (None, "")
@@ -146,7 +148,9 @@ def _cost(fitter: Fitter, here: AtSize, look: Look, drafting: Drafting) -> tuple
 
 def _card(slug: str, report: Report, look: Look, drafting: Drafting) -> Card:
     drawing = drafting.card(report, look.display) if report.fitted.plan.photo is None else None
-    return Card(slug, report, replace(look, up=f"{slug}/", across=f"{slug}/"), drawing)
+    up = f"{slug}/"
+    seen = replace(look, up=up, across=up, words=words_from(look.words, up))
+    return Card(slug, report, seen, drawing)
 
 
 def _told(folder: str, report: Report, look: Look) -> Iterator[SideFile]:

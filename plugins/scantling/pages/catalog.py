@@ -18,6 +18,7 @@ from scantling.pages.linked_plan import LinkedPlan
 from scantling.pages.live.site import live_site
 from scantling.pages.plan_card import with_plan_card
 from scantling.pages.plan_entry import plan_entries
+from scantling.pages.prose_link import ProseLink, prose_links
 from scantling.pages.related import related, with_related
 from scantling.source import (
     Catalog,
@@ -50,6 +51,8 @@ class PlanMade:
     """Of reading the plan."""
     claim: Claim | None = None
     """What no other plan of the catalog may claim."""
+    links: tuple[ProseLink, ...] = ()
+    """Where its prose leads to on the site."""
 
 
 def make_pages(catalog: Catalog, choices: Choices) -> Finished:
@@ -65,7 +68,8 @@ def _made(catalog: Catalog, choices: Choices) -> Iterable[PlanMade]:
         else:
             pages = plan_pages(source, choices)
             beside = around(source, pages, choices)
-            yield PlanMade(source.slug, pages, beside, source.diagnostics, claim_of(source))
+            links = tuple(prose_links(source, choices))
+            yield PlanMade(source.slug, pages, beside, source.diagnostics, claim_of(source), links)
 
 
 def _linked(plans: Iterable[PlanMade]) -> list[LinkedPlan]:
@@ -129,4 +133,5 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
         diagnostics=sort_diagnostics(told),
         cards=tuple(PostCard(one.finding.slug, one.finding.title, one.card) for one in cards),
         entries=tuple(_entries(plans, choices)),
+        links=tuple(link for plan in plans for link in plan.links),
     )

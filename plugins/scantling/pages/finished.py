@@ -9,6 +9,7 @@ from typing import Any
 from scantling.pages.content import Content, Kept
 from scantling.pages.feed import Entry
 from scantling.pages.in_post import PostCard
+from scantling.pages.prose_link import ProseLink
 from scantling.source import Diagnostic
 
 
@@ -55,6 +56,8 @@ class Finished:
     """What posts may show of each plan."""
     entries: tuple[Entry, ...] = ()
     """What a feed tells of the plans."""
+    links: tuple[ProseLink, ...] = ()
+    """Where the prose of plans leads to on the site."""
 
     @property
     def faults(self) -> tuple[Diagnostic, ...]:

@@ -22,6 +22,19 @@ Words = Mapping[str, str]
 """From the Markdown of each piece of prose, with marks for quotes, to its HTML with the same marks."""
 
 
+_LINK_BELOW = re.compile(r'(<a href=")(?![#/]|[A-Za-z][A-Za-z0-9+.-]*:)')
+"""A link that counts from the plan's own page."""
+
+
+def words_from(words: Words, up: str) -> Words:
+    """Return prose as another page has it, whose links count from there.
+
+    Args:
+        up: the way from that page to the plan's own; "" for that one itself.
+    """
+    return {text: _LINK_BELOW.sub(rf"\g<1>{up}", html) for text, html in words.items()} if up else words
+
+
 def markdown_of(prose: Prose | FittedProse) -> str:
     """Return prose as Markdown with a mark for each quote."""
     written: list[str] = []

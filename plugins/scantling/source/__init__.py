@@ -16,6 +16,7 @@ from scantling.source.diagnostic import (
     exit_status,
     from_fault,
     sort_diagnostics,
+    spot_at,
 )
 from scantling.source.document import LARGEST_FILE, Document, make_document
 from scantling.source.loaded import SourcePlan, SourceShop
@@ -58,6 +59,7 @@ __all__ = [
     "render_github",
     "render_html",
     "sort_diagnostics",
+    "spot_at",
     "summarize",
     "to_data",
     "unknown_told",

@@ -29,6 +29,7 @@ from scantling.pages.live.told import told
 from scantling.pages.look import Look
 from scantling.pages.model_file import model_text
 from scantling.pages.notes import changes_since
+from scantling.pages.words import words_from
 from scantling.plan import USUAL, Choice, Plan, describe_choice
 from scantling.report import Report, cost_by_size, main_size, make_report, plan_data
 from scantling.words import say
@@ -72,7 +73,8 @@ def fit(opened: Opened, question: Mapping[str, Any]) -> Answer:
         told_of += faulty.faults
         choice = start
         report, doubtful = _passing(opened, here, reader, choice)
-    look = Look(reader.display, here.words, up=_up(question), inline=data_address)
+    up = _up(question)
+    look = Look(reader.display, words_from(here.words, up), up=up, inline=data_address)
     part = str(question.get("part"))
     names = {"words": WORDS, "pictures": PICTURES, "model": (), "cost": ()}.get(part, FRAGMENTS)
     return {
