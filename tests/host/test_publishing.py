@@ -170,7 +170,7 @@ def test_a_broken_link_of_a_plan_is_told_with_its_place(tmp_path, broken):
     done = build(site)
 
     assert done.returncode == 1
-    assert f"plans/stool/plan.md:38:18: warning: the link '{broken}' leads to no page or file" in done.stderr
+    assert f"plans/stool/plan.md:32:18: warning: the link '{broken}' leads to no page or file" in done.stderr
     assert done.stderr.count("[broken-link]") == 1
 
 
@@ -300,6 +300,17 @@ def test_the_sitemap_is_read_as_the_protocol_has_it(published):
     assert root.tag == name + "urlset"
     assert [one.tag for one in root] == [name + "url"] * len(root)
     assert all(one.find(name + "loc").text.startswith(URL) for one in root)
+
+
+def test_robots_are_told_of_the_sitemap(published, tmp_path):
+    """At the root of a host `robots.txt` (RFC 9309) lets all in; below a folder there is none."""
+    assert read(published, "robots.txt") == f"User-agent: *\nAllow: /\n\nSitemap: {URL}sitemap.xml\n"
+
+    site = write_blog(tmp_path)
+    text = (site / "mkdocs.yml").read_text("utf-8").replace("example.org/", "example.org/plans/")
+    (site / "mkdocs.yml").write_text(text, "utf-8")
+    assert build(site).returncode == 0
+    assert not (site / "site" / "robots.txt").exists()
 
 
 # ---- pictures of links ----

@@ -83,6 +83,21 @@ def test_choices_combine_and_stand_in_the_address(page, catalogs):
     assert page.evaluate("location.search.slice(1)") == ""
 
 
+def test_an_old_address_says_which_words_are_gone(page, catalogs):
+    """A tag that no plan has any more is told of, as letters, until the reader chooses anew."""
+    page.goto(catalogs + "few.html?tag=%3Cb%3Eold%3C%2Fb%3E&room=entry")
+    wanted = [found.title for found in fitting(lambda found: found.room == "entry")]
+
+    assert shown(page) == wanted
+    assert page.inner_text("[data-say]") == (
+        f'{len(wanted)} of {FEW} plans Nothing here is called "<b>old</b>" any more.'
+    )
+
+    tick(page, "room", "garden")
+
+    assert "any more" not in page.inner_text("[data-say]")
+
+
 def test_a_tool_that_is_missing_takes_its_plans_away(page, catalogs):
     """Without a router its plans go; without a brad nailer those that a hammer does as well stay."""
     page.goto(catalogs + "few.html")

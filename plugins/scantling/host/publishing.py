@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from urllib.parse import urlsplit
 
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File
@@ -15,6 +16,8 @@ from scantling.host.page_cards import PageCards
 from scantling.host.posted import entry_of, write_feed
 from scantling.host.posts import PlansInPosts
 from scantling.pages import FEED, Entry, Finished
+
+_ROBOTS = "User-agent: *\nAllow: /\n\nSitemap: {}sitemap.xml\n"
 
 
 class Publishing:
@@ -46,8 +49,12 @@ class Publishing:
         self._entries = list(finished.entries)
 
     def files(self, config: MkDocsConfig) -> list[File]:
-        """Return what is written at the end, so that the host knows of it and pages may link to it."""
-        return [File.generated(config, FEED, content="")] if self.has_feed else []
+        """Return what is there besides the pages; pages may link to the feed, which is written at the end."""
+        made = [File.generated(config, FEED, content="")] if self.has_feed else []
+        if urlsplit(config.site_url or "").path == "/":
+            # robots read it at the root of a host alone
+            made.append(File.generated(config, "robots.txt", content=_ROBOTS.format(config.site_url)))
+        return made
 
     def open(self, page: Page) -> None:
         """Remember which page is being made, to name it where something is wrong in it."""

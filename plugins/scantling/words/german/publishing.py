@@ -4,6 +4,7 @@ from __future__ import annotations
 
 PUBLISHING = {
     "This plan has moved: {plan}.": "Dieser Plan ist umgezogen: {plan}.",
+    "Nothing here is called {words} any more.": "{words} gibt es hier nicht mehr.",
     "Materials {cost}": "Material {cost}",
     "Materials from {cost}": "Material ab {cost}",
 }

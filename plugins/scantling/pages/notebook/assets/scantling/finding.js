@@ -20,6 +20,7 @@
     const say = form.querySelector("[data-say]");
     const chosen = [...form.querySelectorAll("[data-chosen]")];
     const tools = boxes.have ?? [];
+    let gone = []; // what an old address asks for and no plan has: a renamed tag
 
     // what is not known fits nowhere and stands last
     const number = (words) => (words == null ? Infinity : Number(words));
@@ -100,6 +101,7 @@
       }
       say.textContent = left === cards.length ? t("{all} plans", { all: left })
         : left ? t("{some} of {all} plans", { some: left, all: cards.length }) : t("No plan fits all of that. Take something off.");
+      if (gone.length) say.textContent += " " + t("Nothing here is called {words} any more.", { words: gone.map((word) => `"${word}"`).join(", ") });
     };
 
     let shownOrder = "";
@@ -126,6 +128,7 @@
     const read = () => {
       const query = new URLSearchParams(location.search);
       for (const name of GROUPS) for (const one of boxes[name] ?? []) one.box.checked = query.getAll(name).includes(one.word);
+      gone = GROUPS.flatMap((name) => query.getAll(name).filter((word) => !(boxes[name] ?? []).some((one) => one.word === word)));
       const without = query.getAll("without"), have = query.getAll("have");
       for (const { box, word } of tools) box.checked = have.length ? have.includes(word) : !without.includes(word);
       const known = (select, key) => ([...select.options].some(({ value }) => value === key) ? key : "");
@@ -139,7 +142,7 @@
       show();
     };
 
-    const changed = () => { sort(); show(); write(); };
+    const changed = () => { gone = []; sort(); show(); write(); };
     form.addEventListener("change", changed);
     form.addEventListener("submit", (event) => event.preventDefault());
     form.addEventListener("click", ({ target }) => {
