@@ -11,6 +11,7 @@ from scantling.cutting.family import Family
 from scantling.cutting.layout import Layout, Section, Strip
 from scantling.cutting.lengths import Lengths, lengths_of
 from scantling.cutting.needs import Need
+from scantling.cutting.one_length import OneLength
 from scantling.cutting.packing import Filled, OutOfSteps, pack
 from scantling.cutting.relaxation import Relaxation, Unfinished
 from scantling.cutting.search import Amounts, Search, Verdict
@@ -20,6 +21,8 @@ LEAVE = 20_000
 """How many steps filling a list may take at the first effort."""
 MANY_PIECES = 60
 """With more pieces than this, rounding fractions of patterns comes first."""
+SOME_PIECES = 36
+"""With more pieces than this from one length, only the number of boards is looked at first."""
 EAGER = (0.6, 0.9, 0.4)
 """From which fraction on a board is taken whole, at one effort after the other."""
 NEEDS_USED = 8
@@ -93,7 +96,18 @@ class BoardCutter:
 def solve_boards(family: Family, steps: Steps) -> tuple[list[Layout] | None, int]:
     """Return layouts for all pieces (or None where none were found), and a proven bound on the cost."""
     lengths = lengths_of(family)
-    filled, bound = Search(BoardCutter(lengths, steps), steps).run()
+    pieces = sum(lengths.counts)
+    if len(lengths.prices) == 1 and pieces > SOME_PIECES:
+        part = Steps(steps.most if pieces > MANY_PIECES else steps.most // 3)
+        filled, bound = OneLength(lengths, part).run()
+        steps.done += part.done
+        if pieces <= MANY_PIECES and (filled is None or len(filled) * lengths.prices[0] > bound):
+            found, other = Search(BoardCutter(lengths, steps), steps).run()
+            bound = max(bound, other)
+            if filled is None or (found is not None and len(found) < len(filled)):
+                filled = found
+    else:
+        filled, bound = Search(BoardCutter(lengths, steps), steps).run()
     return None if filled is None else [_layout(family, lengths, one) for one in filled], bound
 
 

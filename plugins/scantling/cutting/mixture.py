@@ -7,11 +7,14 @@ from its shadow prices is recomputed in whole numbers elsewhere.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from copy import copy
 from dataclasses import dataclass
 
 TINY = 1e-9
 ENOUGH = 1e-7
 """A column that gains less than this is as good as none."""
+LEAD = 1e-6
+"""A pivot smaller than this would blow up the errors of floats."""
 FRESH = 64
 """After so many pivots the shadow prices are computed anew, so that errors do not add up."""
 
@@ -44,6 +47,32 @@ class Mixture:
         self.amounts = [float(need) for need in needs] + [float(limits[number] or 0) for number in caps]
         self.shadow = list(self.costs)
         self.pivots = 0
+        self.work = 0
+        """How many numbers the pivots have touched."""
+
+    def copy(self) -> Mixture:
+        """Return a programme that goes on from here by itself."""
+        twin = copy(self)
+        twin.inverse, twin.basis, twin.costs = list(self.inverse), list(self.basis), list(self.costs)
+        twin.amounts, twin.shadow = list(self.amounts), list(self.shadow)
+        return twin
+
+    def take(self, row: int, copies: int, dear: float) -> None:
+        """Take copies of the pattern in a row out of what is still to be covered.
+
+        Where that is more than the mixture uses, a stand-in at the price `dear` gives some back.
+        """
+        self.amounts[row] -= copies
+        column = self.basis[row]
+        if self.amounts[row] >= 0 or column is None:
+            return
+        back = Column(dear, -1, (), tuple((at, -mark) for at, mark in column.marks))
+        self.amounts[row] = -self.amounts[row]
+        worth = dear + self.costs[row]
+        old = self.inverse[row]
+        self.shadow = [price - worth * value for price, value in zip(self.shadow, old, strict=True)]
+        self.inverse[row] = [-value for value in old]
+        self.basis[row], self.costs[row] = back, dear
 
     def column(self, cost: float, sort: int, counts: tuple[int, ...]) -> Column:
         """Return a pattern as a column."""
@@ -70,7 +99,12 @@ class Mixture:
         return price if row is None else price - self.shadow[row]
 
     def solve(
-        self, pool: list[Column], find: Callable[[list[float]], list[Column]], rounds: int
+        self,
+        pool: list[Column],
+        find: Callable[[list[float]], list[Column]],
+        rounds: int,
+        *,
+        adds: bool = True,
     ) -> list[float]:
         """Add columns while any helps; return the last shadow prices.
 
@@ -78,13 +112,15 @@ class Mixture:
             pool: columns known so far; new ones are added to it.
             find: gives columns that gain at some shadow prices.
             rounds: how often columns are looked for at most.
+            adds: whether new columns are to be added to the pool.
         """
         for _ in range(rounds):
             while self._settle(pool):
                 pass
             changed = False
             for column in find(self.shadow):
-                pool.append(column)
+                if adds:
+                    pool.append(column)
                 gain = self.gain(column)
                 if gain > ENOUGH:
                     changed = self._enter(column, gain) or changed
@@ -121,10 +157,13 @@ class Mixture:
         new = [value / lead for value in self.inverse[out]]
         amount = max(0.0, self.amounts[out] / lead)
         inverse, amounts = self.inverse, self.amounts
+        touched = 0
         for row, move in enumerate(step):
             if row != out and (move > TINY or move < -TINY):
                 inverse[row] = [a - move * b if b else a for a, b in zip(inverse[row], new, strict=False)]
                 amounts[row] = max(0.0, amounts[row] - move * amount)
+                touched += 1
+        self.work += (touched + 4) * self.size
         inverse[out], amounts[out] = new, amount
         self.basis[out], self.costs[out] = column, column.cost
         self.shadow = [price - gain * value for price, value in zip(self.shadow, new, strict=False)]
@@ -136,7 +175,7 @@ class Mixture:
         """Return the row that runs out first, or -1 where none does."""
         best, out = 0.0, -1
         for row, move in enumerate(step):
-            if move > TINY:
+            if move > LEAD:
                 ratio = self.amounts[row] / move
                 if out < 0 or ratio < best - TINY or (ratio <= best + TINY and move > step[out]):
                     best, out = ratio, row

@@ -104,6 +104,7 @@ class _Search:
                         break
                     worse.append(have)
                 else:
+                    self.steps.done += len(wanted) // 2
                     if not _improvable(wanted, left, pattern, longest, waste):
                         found.append((waste, len([n for n in pattern if n]), j, pattern, worse))
         found.sort(key=lambda one: one[:2])
