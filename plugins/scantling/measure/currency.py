@@ -25,6 +25,9 @@ class Currency(str):
         made.locale = locale
         return made
 
+    def __repr__(self) -> str:
+        return f"Currency({super().__repr__()}, {self.locale!r})"
+
     def __getnewargs__(self) -> tuple[str, str]:  # type: ignore[override]
         return str(self), self.locale
 

@@ -16,6 +16,7 @@ from scantling.pages.finished import Finished
 from scantling.pages.in_post import PostCard
 from scantling.pages.linked_plan import LinkedPlan
 from scantling.pages.live.site import live_site
+from scantling.pages.live.stock_page import stock_page
 from scantling.pages.plan_card import with_plan_card
 from scantling.pages.plan_entry import plan_entries
 from scantling.pages.prose_link import ProseLink, prose_links
@@ -118,6 +119,7 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
         *(make(shop, choices) for make in PAGE_MAKERS),
         calculator_pages(shop.shop, _linked(plans), choices),
         check_page(),
+        stock_page((one.finding for one in cards), choices),
         live_site(shop, {plan.slug: plan.pages.title for plan in plans if plan.pages is not None}, choices),
     ]
     told = [*shop.diagnostics]

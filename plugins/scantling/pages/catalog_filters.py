@@ -67,6 +67,7 @@ def card_facts(found: Finding) -> dict[str, object]:
         "data_width": found.width,
         "data_least_width": found.least_width,
         "data_sheets": found.sheets,
+        "data_boards": found.boards,
         "data_new": found.revised,
     }
 
@@ -129,6 +130,12 @@ def _limits(findings: Sequence[Finding], display: Display, currency: str) -> Ite
         *(Limit(str(most), say("{count} at most", count=most), most) for most in (1, 2, 3)),
     ]
     yield _limit("sheets", say("Sheets to buy"), "sheets", _telling(several, sheets))
+    boards = [found.boards for found in findings]
+    few = [
+        Limit("0", say("none"), 0),
+        *(Limit(str(most), say("{count} at most", count=most), most) for most in (3, 6, 12)),
+    ]
+    yield _limit("boards", say("Boards to buy"), "boards", _telling(few, boards))
 
 
 def _round(sum_: int, currency: str) -> str:

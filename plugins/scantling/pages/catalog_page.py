@@ -33,6 +33,9 @@ def catalog_page(cards: Sequence[Carded], choices: Choices, *, currency: str = "
     title = say(TITLE) if choices.title == TITLE else choices.title
     intro = say(INTRO) if choices.intro == INTRO else choices.intro
     form = filters([one.finding for one in cards], choices.display, currency)
+    if choices.engine:
+        have = tag("a", say("What can I build from what I have?"), href="../from-stock/")
+        form = tag("p", have, class_="sc-have") + form
     block = tag("section", form + tag("ul", inner, class_="sc-cards"), data_search_exclude="true")
     meta = {
         "title": in_front_matter(title),

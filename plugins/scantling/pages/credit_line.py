@@ -7,7 +7,7 @@ from scantling.words import say
 
 
 def credit(plan: Plan) -> str:
-    """Return it in a line: "Plan by the workshop, CC BY 4.0, revised 2026-11-09"; "" where nothing is said."""
+    """Return it in a line: "Plan by the workshop, CC BY 4.0, revised 2026-11-09"; "" where none is said."""
     words = (
         say("Plan by {author}", author=plan.author) if plan.author else "",
         plan.licence,

@@ -6,14 +6,28 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from scantling.measure import Length
+from scantling.measure import Display, Length
 from scantling.pages.facts import all_tools
+from scantling.pages.live.choice import show
 from scantling.pages.plan_page import AtSize
-from scantling.report import SHELVES
+from scantling.report import SHELVES, stock_needs
 from scantling.words import say
 
 THOUSAND = 1000
 """Widths stand in the page as thousandths of an inch, rounded up: what fits by them fits."""
+
+
+@dataclass(frozen=True, slots=True)
+class SizeNeeds:
+    """What a plan takes of stock at one size, at the least."""
+
+    slug: str
+    """Of the size's page; "" for the usual size."""
+    label: str
+    chosen: tuple[tuple[str, str], ...]
+    """The choice as names and texts."""
+    needs: tuple[tuple[tuple[str, ...], int, int], ...]
+    """Of which stocks, how much area and how long a piece, in thousandths of an inch."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +53,10 @@ class Finding:
     """The narrowest that it can be made."""
     sheets: int
     revised: str
+    boards: int = 0
+    """Boards, pickets and trim to buy at the usual size."""
+    sizes: tuple[SizeNeeds, ...] = ()
+    """What it takes at each offered size, the usual one first."""
 
 
 def finding_of(slug: str, sizes: Sequence[AtSize]) -> Finding:
@@ -64,7 +82,16 @@ def finding_of(slug: str, sizes: Sequence[AtSize]) -> Finding:
         least_width=_thousandths(_least_width(sizes)),
         sheets=report.totals.sheets,
         revised=plan.revised,
+        boards=sum(line.quantity for line in report.materials.stocks if not line.stock.is_sheet),
+        sizes=tuple(_size_needs(at) for at in sizes),
     )
+
+
+def _size_needs(at: AtSize) -> SizeNeeds:
+    choice = at.offered.choice
+    chosen = {name: show(value, Display()) for name, value in choice.sizes.items()} | dict(choice.options)
+    needs = tuple((need.stocks, need.area, need.longest) for need in stock_needs(at.report.fitted))
+    return SizeNeeds(at.offered.slug, at.offered.label, tuple(chosen.items()), needs)
 
 
 def _line(words: str) -> str:

@@ -12,6 +12,7 @@ from scantling.report.cost_by_size import (
 )
 from scantling.report.data import plan_data
 from scantling.report.materials import SHELVES, MaterialsList, StockLine, WareLine, list_materials
+from scantling.report.needs import StockNeed, lacking, stock_needs
 from scantling.report.price_change import PlanChange, PriceChange, PriceReport, compare, price_words
 from scantling.report.price_record import (
     PlanCost,
@@ -54,6 +55,7 @@ __all__ = [
     "PriceReport",
     "Report",
     "StockLine",
+    "StockNeed",
     "StoreCut",
     "SweetSpot",
     "Totals",
@@ -63,6 +65,7 @@ __all__ = [
     "cost_of_needs",
     "end_words",
     "exact_inches",
+    "lacking",
     "list_materials",
     "main_size",
     "make_report",
@@ -80,6 +83,7 @@ __all__ = [
     "record_prices",
     "report_on",
     "stock_density",
+    "stock_needs",
     "store_cuts",
     "store_words",
     "total",

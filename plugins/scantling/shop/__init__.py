@@ -5,6 +5,7 @@ from scantling.shop.lists import priced_names
 from scantling.shop.mine import MY_SHOP, MyShop, read_my_shop, shop_of
 from scantling.shop.model import PriceList, Rules, Sale, Shop, Stock, Ware
 from scantling.shop.nominal import actual_size, nominal_size
+from scantling.shop.owned import Owned, read_owned
 from scantling.shop.read import USUAL_RULES, read_shop
 from scantling.shop.woods import WOODS, Wood, wood_named
 
@@ -21,6 +22,7 @@ __all__ = [
     "WARE",
     "WOODS",
     "MyShop",
+    "Owned",
     "PriceList",
     "Rules",
     "Sale",
@@ -32,6 +34,7 @@ __all__ = [
     "nominal_size",
     "priced_names",
     "read_my_shop",
+    "read_owned",
     "read_shop",
     "shop_of",
     "wood_named",

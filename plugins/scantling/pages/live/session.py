@@ -12,6 +12,7 @@ from typing import Any
 from scantling.fault import Fault, Faulty
 from scantling.pages.live.calculate import calculate
 from scantling.pages.live.fit import fit
+from scantling.pages.live.from_stock import one_from_stock, plans_from_stock
 from scantling.pages.live.opened import Opened
 from scantling.pages.live.told import told
 from scantling.pages.live.trip import plan_trip
@@ -22,6 +23,8 @@ _ASKS: Mapping[str, Callable[[Opened, Mapping[str, Any]], dict[str, Any]]] = {
     "fit": fit,
     "trip": plan_trip,
     "calculate": calculate,
+    "from-stock": plans_from_stock,
+    "one-from-stock": one_from_stock,
 }
 
 

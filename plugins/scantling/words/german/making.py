@@ -53,7 +53,10 @@ MAKING: dict[str, Told] = {
     "the piece is shorter than is safe to rip: rip a longer one first, then crosscut": "das Stück ist kürzer, als sicher längs zu schneiden ist: erst ein längeres der Länge nach schneiden, dann ablängen",
     "the strip is narrower than is safe to rip: set the fence for the wide side, or use another saw": "die Leiste ist schmaler, als sicher zu schneiden ist: den Anschlag auf die breite Seite einstellen oder eine andere Säge nehmen",
     "ends up {width} wide, not {asked}": "wird {width} breit statt {asked}",
-    "{board}, {count} cuts: {cuts}": ("{board}, {count} Schnitt: {cuts}", "{board}, {count} Schnitte: {cuts}"),
+    "{board}, {count} cuts: {cuts}": (
+        "{board}, {count} Schnitt: {cuts}",
+        "{board}, {count} Schnitte: {cuts}",
+    ),
     "crosscut at {size}": "Ablängen bei {size}",
     "rip, fence at {size}": "Längsschnitt, Anschlag auf {size}",
     "trim the edge straight": "Kante gerade besäumen",

@@ -109,6 +109,7 @@ PAGES: dict[str, Told] = {
     "Tags": "Schlagwörter",
     "Budget": "Höchstens ausgeben",
     "Space this wide": "Platz in der Breite",
+    "Boards to buy": "Bretter zu kaufen",
     "Sheets to buy": "Platten zu kaufen",
     "Order by": "Reihenfolge",
     "All": "Alle",
