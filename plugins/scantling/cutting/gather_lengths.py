@@ -166,6 +166,9 @@ def shared_out(aims: LengthAims, boards: list[Filled], steps: Steps) -> list[Fil
     while better and steps.left:
         better = False
         for p, q in combinations(range(len(boards)), 2):
+            steps.done += 1 + len(boards) // 8
+            if steps.left == 0:
+                break
             shared = _shared(aims, boards, p, q, steps)
             if shared is not None:
                 boards, better = sorted(shared), True

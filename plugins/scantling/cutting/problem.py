@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-MOST_PIECES = 10_000
-"""More pieces than this are refused: no workshop's shopping trip has as many."""
+MOST_PIECES = 2_000
+"""More pieces than this are refused: a whole catalog's shopping trip has a fifth of it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -166,9 +166,10 @@ def _families(read: _Reader, problem: Problem, places: Sequence[Place]) -> None:
 def _count_of_pieces(read: _Reader, problem: Problem) -> None:
     pieces = sum(part.count for part in problem.parts)
     if pieces > MOST_PIECES:
+        most = max(problem.parts, key=lambda part: part.count)
         read.fault(
             "too-many-pieces",
-            f"{pieces:,} pieces are too many to plan at once",
+            f"{pieces:,} pieces are too many to plan at once; {most.count:,} of them are '{most.id}'",
             Place(("parts",)),
             f"plan at most {MOST_PIECES:,} pieces at a time",
         )

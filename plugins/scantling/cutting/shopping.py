@@ -10,6 +10,9 @@ from scantling.cutting.search import Search
 from scantling.cutting.steps import Steps
 from scantling.fault import Fault, Faulty
 
+NAMED = 6
+"""So many parts are named in a fault."""
+
 
 def solve_family(family: Family, steps: Steps) -> tuple[list[Layout], int]:
     """Return layouts for all pieces of a family, and a bound on the cost.
@@ -22,14 +25,17 @@ def solve_family(family: Family, steps: Steps) -> tuple[list[Layout], int]:
     else:
         layouts, bound = Search(PanelCutter(family, steps), steps).run()
     if layouts is None:
-        name = family.sorts[0].item.family
-        raise Faulty(
-            [
-                Fault(
-                    "not-enough",
-                    f"there is not enough of '{name}' to cut all its parts",
-                    help="allow more, or other sizes",
-                )
-            ]
-        )
+        raise Faulty([_not_enough(family)])
     return layouts, bound
+
+
+def _not_enough(family: Family) -> Fault:
+    """Return that stock does not suffice, naming the parts: the largest first."""
+    names = [name for kind in family.kinds for name, _ in kind.names]
+    listed = ", ".join(f"'{name}'" for name in names[:NAMED]) + (", ..." if len(names) > NAMED else "")
+    stock = ", ".join(f"{sort.item.available} of '{sort.item.id}'" for sort in family.sorts if sort.limited)
+    return Fault(
+        "not-enough",
+        f"there is not enough of '{family.sorts[0].item.family}' to cut {listed}",
+        help=f"there are {stock}: allow more, or other sizes" if stock else "allow more, or other sizes",
+    )
