@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 
-from scantling.build.cache import Cache
+from scantling.build.cache import Cache, code_digest, digest
 from scantling.build.entries import keep, recall
 from scantling.build.job import Job, Made, finish
+from scantling.build.lean import lean
+from scantling.build.stored import find_result, keep_result
 from scantling.build.workers import do_all
 from scantling.pages import Choices, Finished, gather_pages, prices_page
 from scantling.report import PriceRecord, price_record
 from scantling.source import PLAN_FILE, SHOP_FILE, load_shop, read_price_file
 from scantling.words import language_of, speaking
 
+PAGES = "pages"
 PICTURES = {".jpg", ".jpeg", ".png", ".webp", ".avif", ".gif"}
 
 
@@ -68,7 +72,8 @@ def _build(folder: Path, how: How, cache: Cache) -> Built:
     for job, made in zip(missing, fresh, strict=True):
         found[job.slug] = keep(cache, job, shop, made)
     all_made = [one for one in found.values() if one is not None]
-    finished = gather_pages(shop, [made.plan for made in all_made], how.choices)
+    plans = [made.plan for made in all_made]
+    finished = gather_pages(shop, plans, how.choices, remember=partial(_remembered, cache))
     record = None
     if shop.shop is not None and not finished.faults:
         costs = {made.plan.slug: made.cost for made in all_made if made.cost is not None}
@@ -78,6 +83,16 @@ def _build(folder: Path, how: How, cache: Cache) -> Built:
             finished, pages=(*finished.pages, *prices.pages), files=(*finished.files, *prices.files)
         )
     return Built(finished, tuple(job.slug for job in missing), tuple(cache.damaged), record)
+
+
+def _remembered(cache: Cache, made_of: str, make: Callable[[], Finished]) -> Finished:
+    """Return pages that were made of the same things before, or make them."""
+    name = digest(code_digest(), made_of)
+    found = find_result(cache, PAGES, name)
+    if not isinstance(found, Finished):
+        found = lean(make(), cache)
+        keep_result(cache, PAGES, name, found)
+    return found
 
 
 def _jobs(folder: Path, how: How) -> Iterator[Job]:

@@ -25,6 +25,7 @@ from scantling.host.look import add_templates, language_for, leave_out_trip, spe
 from scantling.host.pieces import give_meta, put_back_rest, put_back_words, take_out
 from scantling.host.publishing import Publishing
 from scantling.host.slips import mend
+from scantling.host.templates import remember_templates
 from scantling.measure import Display
 from scantling.pages import Choices, Finished, fault_page, ready_engine, ready_viewer
 from scantling.source import Diagnostic, render_full, write_price_file
@@ -111,8 +112,12 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         return files
 
     def on_env(self, env: Environment, *, config: MkDocsConfig, files: Files) -> Environment:
-        """Tell of links in plans that lead nowhere, now that all files of the site are known."""
+        """Tell of links in plans that lead nowhere, now that all files of the site are known.
+
+        From here on the theme's templates are compiled once and remembered.
+        """
         del config
+        remember_templates(env, self.cache)
         if self.finished is not None:
             self._warn(broken_links(self.finished.links, files))
         return env

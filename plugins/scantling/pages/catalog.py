@@ -87,6 +87,16 @@ def _linked(plans: Iterable[PlanMade]) -> list[LinkedPlan]:
     ]
 
 
+def _calculators(
+    shop: SourceShop, linked: list[LinkedPlan], choices: Choices, remember: Remember | None
+) -> Finished:
+    if remember is None:
+        return calculator_pages(shop.shop, linked, choices)
+    currency = shop.shop.currency if shop.shop is not None else ""
+    made_of = f"calculators {currency!r} {linked!r} {choices!r}"
+    return remember(made_of, lambda: calculator_pages(shop.shop, linked, choices))
+
+
 def _carded(plans: Iterable[PlanMade]) -> Iterator[Carded]:
     for plan in plans:
         made = plan.pages
@@ -99,11 +109,18 @@ def _entries(plans: Iterable[PlanMade], choices: Choices) -> Iterator[Entry]:
     return plan_entries(((pages, claim) for pages, claim in made if pages and claim), choices)
 
 
-def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) -> Finished:
+Remember = Callable[[str, Callable[[], Finished]], Finished]
+"""Makes something, or finds what was made of the same things before, whose description comes first."""
+
+
+def gather_pages(
+    shop: SourceShop, plans: Iterable[PlanMade], choices: Choices, *, remember: Remember | None = None
+) -> Finished:
     """Return every page of a catalog, from what was made of its plans.
 
     Args:
         plans: in the order in which the catalog shows them.
+        remember: where what takes long is remembered, if anywhere.
     """
     plans = tuple(plans)
     cards = list(_carded(plans))
@@ -117,7 +134,7 @@ def gather_pages(shop: SourceShop, plans: Iterable[PlanMade], choices: Choices) 
         ),
         *(plan.beside for plan in plans),
         *(make(shop, choices) for make in PAGE_MAKERS),
-        calculator_pages(shop.shop, _linked(plans), choices),
+        _calculators(shop, _linked(plans), choices, remember),
         check_page(),
         stock_page((one.finding for one in cards), choices),
         live_site(shop, {plan.slug: plan.pages.title for plan in plans if plan.pages is not None}, choices),
