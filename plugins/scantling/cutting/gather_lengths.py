@@ -20,6 +20,8 @@ from scantling.cutting.steps import Steps
 
 LEAVE = 500
 """How many steps one question may take whether a board can leave so much."""
+MOST_SUMS = 4_000
+"""More sums of lengths than about so many are not looked at."""
 LISTS = 400
 """How many steps the search for other lists may take."""
 
@@ -109,9 +111,8 @@ def _roomiest(
     room = lengths.rooms[sort]
     slack = sum([n * r for n, r in zip(amounts, lengths.rooms, strict=True)])
     slack -= sum([n * w for n, w in zip(lengths.counts, lengths.wanted, strict=True)])
-    sums = _sums(lengths, room)
     goal = aims.best(best)
-    frees = [free for free in range(1, min(slack, room) + 1) if sums >> (room - free) & 1]
+    frees = sorted([room - used for used in _sums(lengths, room) if used < room <= used + slack])
     frees = [free for free in frees if aims.worth_of(sort, free) > goal]
     low, high, middle = 0, len(frees), 0
     while low < high and steps.left:
@@ -127,13 +128,16 @@ def _roomiest(
     return best
 
 
-def _sums(lengths: Lengths, room: int) -> int:
-    """Return a set of bits: the sums of lengths that parts can make, up to a room."""
-    mask, bits = (2 << room) - 1, 1
+def _sums(lengths: Lengths, room: int) -> set[int]:
+    """Return the sums of lengths that parts can make, up to a room; of very many, some are left out."""
+    sums = {0}
     for length, count in zip(lengths.wanted, lengths.counts, strict=True):
         for _ in range(min(count, room // length)):
-            bits |= (bits << length) & mask
-    return bits
+            more = {used + length for used in sums if used + length <= room}
+            if more <= sums or len(sums) > MOST_SUMS:
+                break
+            sums |= more
+    return sums
 
 
 def _shortened(
