@@ -16,13 +16,20 @@ from scantling.cutting.layout import Layout, Section, Strip
 from scantling.cutting.problem import Rules
 
 
-def arranged(layout: Layout, family: Family, rules: Rules) -> Layout:
-    """Return a layout in the order in which it is best cut."""
+def arranged(layout: Layout, family: Family, rules: Rules, *, spread: bool = False) -> Layout:
+    """Return a layout in the order in which it is best cut.
+
+    Args:
+        spread: leave room between sections where a cut at the store can then go through.
+    """
     sections = sorted([_section(section) for section in layout.sections], key=_section_key)
     item = layout.sort.item
     if rules.longest_piece is not None and item.length > rules.longest_piece and not layout.across:
         room = (rules.longest_piece + family.kerf - item.trim_ends) // family.scale
-        sections = _in_loads(sections, room)
+        loads = _in_loads(sections, room)
+        if spread:
+            loads = _spread(loads, layout, family, rules.longest_piece)
+        sections = [section for load in loads for section in load]
     elif not item.trim_ends and _is_full(layout, sections):
         sections = _lone_last(sections)
     return replace(layout, sections=tuple(sections))
@@ -56,7 +63,7 @@ def _lone_last(sections: list[Section]) -> list[Section]:
     return [section for section in sections if section is not lone[-1]] + lone[-1:] if lone else sections
 
 
-def _in_loads(sections: Sequence[Section], room: int) -> list[Section]:
+def _in_loads(sections: Sequence[Section], room: int) -> list[list[Section]]:
     """Return sections in loads no longer than a room, filled one after another with the longest that fits."""
     loads: list[list[Section]] = []
     for section in sections:
@@ -66,4 +73,23 @@ def _in_loads(sections: Sequence[Section], room: int) -> list[Section]:
                 break
         else:
             loads.append([section])
-    return [section for load in loads for section in load]
+    return loads
+
+
+def _spread(loads: list[list[Section]], layout: Layout, family: Family, longest: int) -> list[list[Section]]:
+    """Lengthen the last section of each load as far as the loads after it must begin, to be short enough.
+
+    What is too much for the board is left as it is.
+    """
+    item, spare = layout.sort.item, layout.sort.length - sum(s.length for load in loads for s in load)
+    end, found = 0, []
+    for number, load in enumerate(loads):
+        after = len(loads) - 1 - number
+        end += sum(section.length for section in load)
+        latest = item.length - item.trim_ends - after * (longest + family.kerf) + family.kerf
+        more = -(-latest // family.scale) - end if after else 0
+        if 0 < more <= spare:
+            load = [*load[:-1], replace(load[-1], length=load[-1].length + more)]
+            end, spare = end + more, spare - more
+        found.append(load)
+    return found

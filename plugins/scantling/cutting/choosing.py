@@ -46,6 +46,8 @@ class Chooser:
             choices += [self.placed(changed)] if changed is not None else []
         else:
             choices.append(self.placed(self._crosscut(layouts)))
+        if self.problem.rules.first_cuts is not None and self.problem.rules.longest_piece is not None:
+            choices.append(self.placed(layouts, spread=True))
         return min(choices, key=lambda boards: aims_of(boards, self.problem))
 
     def _crosscut(self, layouts: Sequence[Layout]) -> list[Layout]:
@@ -62,9 +64,9 @@ class Chooser:
             best = shared_out(aims, best, Steps(LENGTH_STEPS))
         return [lengthwise(family, lengths.sorts[j], pattern) for j, pattern in best]
 
-    def placed(self, layouts: Sequence[Layout]) -> list[Board]:
+    def placed(self, layouts: Sequence[Layout], *, spread: bool = False) -> list[Board]:
         """Return layouts as boards with their cuts, each kind of board cut once."""
-        ordered = [arranged(layout, self.family, self.problem.rules) for layout in layouts]
+        ordered = [arranged(layout, self.family, self.problem.rules, spread=spread) for layout in layouts]
         return [self._cut(board) for board in place(self.family, ordered)]
 
     def _cut(self, board: Board) -> Board:

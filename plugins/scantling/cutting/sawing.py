@@ -141,7 +141,12 @@ class Saw:
                 freed = (
                     groups[0] if count == 1 else tuple(sorted(i for group in groups[:count] for i in group))
                 )
-                yield reaches[count - 1] - begin, freed, tuple([i for i in ids if i not in freed])
+                rest = tuple([i for i in ids if i not in freed])
+                yield reaches[count - 1] - begin, freed, rest
+                if rest and self._is_too_long(panel):
+                    last_place = min([self.boxes[i][way] for i in rest]) - self.kerf
+                    if last_place > reaches[count - 1]:
+                        yield last_place - begin, freed, rest
 
     def _groups(self, ids: tuple[int, ...], way: int) -> Grouped:
         """Return the pieces in groups between which a blade can pass, and how far each reaches."""
