@@ -35,7 +35,7 @@ def test_a_folder_builds_to_the_same_articles(tmp_path):
     site = write_site(tmp_path / "site", stool=BENCH, evil=hostile_plan())
     run(site, "mkdocs", "build", "--strict")
     named = ("--title", "Test yard", "--site-url", "https://yard.example.org/")
-    run(site, "scantling", "pages", "out", "--no-paper", *named)
+    run(site, "scantling", "pages", "out", "--no-paper", "--no-live", *named)
     run(site / "out", "mkdocs", "build", "--strict")
     ours, plain = site / "site", site / "out" / "site"
     files = [path.relative_to(ours) for path in sorted(ours.rglob("*")) if path.is_file()]
@@ -54,7 +54,7 @@ def test_a_folder_builds_to_the_same_articles(tmp_path):
 def test_every_page_has_front_matter_that_any_host_reads(tmp_path):
     """Title and description are there, on one line each, whatever the plan says."""
     site = write_site(tmp_path, stool=BENCH, evil=hostile_plan())
-    run(site, "scantling", "pages", "out", "--no-paper")
+    run(site, "scantling", "pages", "out", "--no-paper", "--no-live")
     pages = sorted((site / "out" / "docs" / "plans").rglob("index.md"))
 
     assert len(pages) == 6
@@ -68,9 +68,21 @@ def test_every_page_has_front_matter_that_any_host_reads(tmp_path):
 def test_writing_twice_is_the_same(tmp_path):
     """A second run into the same folder changes no byte and leaves other files alone."""
     site = write_site(tmp_path, stool=BENCH)
-    run(site, "scantling", "pages", "out", "--no-paper")
+    run(site, "scantling", "pages", "out", "--no-paper", "--no-live")
     (site / "out" / "docs" / "index.md").write_text("# Mine\n", "utf-8")
     before = {path: path.read_bytes() for path in sorted((site / "out").rglob("*")) if path.is_file()}
-    run(site, "scantling", "pages", "out", "--no-paper")
+    run(site, "scantling", "pages", "out", "--no-paper", "--no-live")
 
     assert before == {path: path.read_bytes() for path in sorted((site / "out").rglob("*")) if path.is_file()}
+
+
+def test_a_folder_brings_what_works_out_other_sizes(tmp_path):
+    """Without being told otherwise, the folder holds the engine, its scripts and the trip."""
+    site = write_site(tmp_path, stool=BENCH)
+    run(site, "scantling", "pages", "out", "--no-paper")
+    docs = site / "out" / "docs"
+
+    assert list((docs / "assets" / "scantling" / "live").rglob("*.wasm"))
+    assert 'data-live="plan"' in (docs / "plans" / "stool" / "index.md").read_text("utf-8")
+    assert "data-trip-items" in (docs / "trip" / "index.md").read_text("utf-8")
+    assert "assets/scantling/live/live.js" in str(yaml.safe_load((site / "out" / "mkdocs.yml").read_text()))

@@ -22,6 +22,9 @@ def _add_arguments(parser: ArgumentParser) -> None:
     parser.add_argument("--site-url", default="", help="where the site will be, for links on printed plans")
     parser.add_argument("--no-paper", dest="paper", action="store_false", help="make no PDFs")
     parser.add_argument(
+        "--no-live", dest="live", action="store_false", help="leave out sizes of a reader's own choice"
+    )
+    parser.add_argument(
         "--workers", type=int, default=0, help="processes that work side by side (0: one a core)"
     )
     parser.add_argument(
@@ -38,10 +41,11 @@ def _add_arguments(parser: ArgumentParser) -> None:
 
 def _run(given: Namespace) -> int:
     from scantling.build import How, build_catalog  # noqa: PLC0415 - only this command needs it
-    from scantling.pages import Choices, write_folder  # noqa: PLC0415 - likewise
+    from scantling.pages import Choices, ready_engine, ready_viewer, write_folder  # noqa: PLC0415 - likewise
 
     if given.folder.exists() and not given.folder.is_dir():
         raise misused(f"{given.folder} is a file", "name a folder")
+    engine = ready_engine(tell) if given.live else ""
     choices = Choices(
         display=Display(given.units),
         papers=given.paper,
@@ -49,6 +53,8 @@ def _run(given: Namespace) -> int:
         site_name=given.title,
         link_cards=bool(given.site_url),
         language=given.language,
+        engine=engine,
+        viewer=ready_viewer(tell) if engine else "",
     )
     how = How(choices, given.paper, given.workers, given.cluster, given.cache)
     finished = build_catalog(find_catalog(given.plans), how).finished
