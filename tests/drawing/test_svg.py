@@ -35,7 +35,7 @@ def scene(*shapes, title="A leg", told=""):
 
 
 def test_every_shape_is_written():
-    """Each kind of shape becomes its element."""
+    """Each kind of shape becomes its element; grain is written to one decimal, as nobody measures it."""
     root = ET.fromstring(
         to_svg(
             scene(
@@ -44,7 +44,8 @@ def test_every_shape_is_written():
                 Polygon(((0, 0), (1, 1), (1, 0))),
                 Rectangle(0, 0, 5, 5, round=1),
                 Circle(1, 1, 1),
-                Strokes(((0, 0, 1, 1), (2, 2, 3, 3))),
+                Strokes(((0, 0, 1, 1), (2, 2, 3, 3)), "edge"),
+                Strokes(((0, 0.25, 1.52, 1), (2, 2, 3, 3))),
                 Path(
                     (0, 0),
                     (Move((1, 1)), Move((2, 2), ((1, 2),)), Move((3, 3), ((1, 1), (2, 2)))),
@@ -61,6 +62,7 @@ def test_every_shape_is_written():
     assert root.find(f"{SVG}g").get("data-part") == "leg"
     assert [path.get("d") for path in root.iter(f"{SVG}path")] == [
         "M0 0L1 1M2 2L3 3",
+        "M0.0 0.2L1.5 1.0M2.0 2.0L3.0 3.0",
         "M0 0L1 1Q1 2 2 2C1 1 2 2 3 3Z",
     ]
 

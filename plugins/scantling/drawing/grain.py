@@ -58,26 +58,24 @@ def slanted_grain(seed: str, outline: tuple[Point, ...], along: Point, *, apart:
         return Strokes(())
     ux, uy = along[0] / length, along[1] / length
     offsets = [y * ux - x * uy for x, y in outline]
+    after = zip((*offsets[1:], offsets[0]), (*outline[1:], outline[0]), strict=True)
+    sides = [
+        (here, there, x1, y1, x2 - x1, y2 - y1)
+        for here, (x1, y1), (there, (x2, y2)) in zip(offsets, outline, after, strict=True)
+    ]
     scatter = Scatter(seed)
     lines = []
-    at = min(offsets) + scatter.between(0.4, 1.0) * apart
-    while at < max(offsets) - 0.8:
-        span = _crossing(outline, offsets, at)
-        if span is not None:
-            lines += _broken(span, (ux, uy), scatter)
+    at, last = min(offsets) + scatter.between(0.4, 1.0) * apart, max(offsets) - 0.8
+    while at < last:
+        met = []
+        for here, there, x, y, wide, high in sides:
+            if (here < at) != (there < at):
+                part = (at - here) / (there - here)
+                met.append((x + wide * part, y + high * part))
+        if len(met) == 2:
+            lines += _broken((met[0], met[1]), (ux, uy), scatter)
         at += scatter.between(0.6, 1.4) * apart
     return Strokes(tuple(lines))
-
-
-def _crossing(outline: tuple[Point, ...], offsets: list[float], at: float) -> tuple[Point, Point] | None:
-    met = []
-    for i, here in enumerate(offsets):
-        there = offsets[(i + 1) % len(offsets)]
-        if (here < at) != (there < at):
-            part = (at - here) / (there - here)
-            (x1, y1), (x2, y2) = outline[i], outline[(i + 1) % len(outline)]
-            met.append((x1 + (x2 - x1) * part, y1 + (y2 - y1) * part))
-    return (met[0], met[1]) if len(met) == 2 else None
 
 
 def _broken(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 _NARROW = dict.fromkeys("iljtfrI.,:;'|!()[]/ ", 0.32)
 _WIDE = dict.fromkeys("mwMW@%", 0.9) | dict.fromkeys("ABCDEFGHKLNOPQRSTUVXYZ&", 0.7) | {"×": 0.62, "–": 0.55}
@@ -17,7 +18,13 @@ _KEPT = re.compile(r"(?<!\d) |(?<=\d) (?!\d+/\d|in\b|ft\b|mm\b)")
 
 def text_width(words: str, size: float) -> float:
     """Return about how wide words of a size are, rather too much than too little."""
-    return size * sum(_WIDTHS.get(letter, _USUAL) for letter in words)
+    return size * _width(words)
+
+
+@lru_cache(maxsize=2048)
+def _width(words: str) -> float:
+    """Return the width at size one; pictures of one plan show the same words again and again."""
+    return sum(_WIDTHS.get(letter, _USUAL) for letter in words)
 
 
 def shorten(words: str, size: float, room: float) -> str:

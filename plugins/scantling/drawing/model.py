@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 from scantling.drawing.body import Body, is_drawable, make_bodies, size_words
 from scantling.drawing.stage import Seen, look
@@ -14,7 +15,7 @@ Span = tuple[Length, Length]
 """From where to where, exactly."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Model:
     """What all pictures of a plan at one size are drawn from."""
 
@@ -25,8 +26,11 @@ class Model:
     """What each body is called: "A leg, 16 1/2 in × 2 1/2 in × 2 1/2 in"."""
     spans: tuple[Span, Span, Span]
     """From where to where the whole reaches along x, y and z."""
-    corner: Seen
-    """The bodies as seen from the corner, ordered once for all pictures that show them in place."""
+
+    @cached_property
+    def corner(self) -> Seen:
+        """The bodies as seen from the corner, ordered once for all pictures that show them in place."""
+        return look(self.bodies, CORNER)
 
 
 def make_model(fitted: FittedPlan, display: Display | None = None) -> Model | None:
@@ -38,7 +42,7 @@ def make_model(fitted: FittedPlan, display: Display | None = None) -> Model | No
     words = {part.id: f"{part.letter} {part.id}, {size_words(part, shown)}" for part in fitted.parts}
     titles = tuple(words[body.part.id] for body in bodies)
     x, y, z = (_span(bodies, axis) for axis in range(3))
-    return Model(fitted, shown, bodies, titles, (x, y, z), look(bodies, CORNER))
+    return Model(fitted, shown, bodies, titles, (x, y, z))
 
 
 def _span(bodies: tuple[Body, ...], axis: int) -> Span:

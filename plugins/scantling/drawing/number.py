@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 
+
+@lru_cache(maxsize=4096)
 def short(value: float) -> str:
     """Write a coordinate to two decimals with nothing superfluous: `12`, `0.5` as `.5`, never `-0`."""
     text = f"{value:.2f}"

@@ -66,15 +66,23 @@ def look(bodies: Sequence[Body], view: View) -> Seen:
 
 
 def _facets(solid: Solid, body: Body, parts: list[Solid], view: View) -> Iterator[Facet]:
+    flat = [view.flat(point) for point in solid.points]
     for i, normal in enumerate(solid.normals):
         if dot(normal, view.toward) <= 1e-6 or (len(parts) > 1 and _is_inner(i, solid, parts)):
             continue
-        outline = tuple(view.flat(solid.points[corner]) for corner in solid.sides[i])
-        shade = _SHADES[max(range(3), key=lambda axis: abs(normal[axis]))]
+        outline = tuple([flat[corner] for corner in solid.sides[i]])
+        shade = _SHADES[_main_axis(normal)]
         edges = None
         if len(parts) > 1:
             edges = tuple((view.flat(one), view.flat(other)) for one, other in open_edges(solid, i, parts))
         yield Facet(outline, shade, abs(dot(normal, body.along)) < 0.9, edges)
+
+
+def _main_axis(way: Vector) -> int:
+    x, y, z = abs(way[0]), abs(way[1]), abs(way[2])
+    if x >= y and x >= z:
+        return 0
+    return 1 if y >= z else 2
 
 
 @dataclass(frozen=True, slots=True)

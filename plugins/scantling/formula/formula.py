@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 
 from scantling.fault import Fault, Faulty, Place, did_you_mean
 from scantling.formula.compile import Run, compiled
@@ -101,8 +102,9 @@ class Formula:
         return [_unknown(use, known) for use in self.uses if use.name not in known]
 
 
+@lru_cache(maxsize=2048)
 def read_formula(text: str) -> Formula:
-    """Read a formula.
+    """Read a formula; those read lately are known, since a plan writes many of them more than once.
 
     Raises:
         Faulty: where it cannot be read; the place holds the characters that are wrong.

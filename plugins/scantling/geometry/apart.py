@@ -30,7 +30,7 @@ def divider(one: Solid, other: Solid) -> Vector:
 
 def _parting(one: Solid, other: Solid, enough: float) -> tuple[float, Vector]:
     """Return the widest gap and its direction, or the first that is wide enough."""
-    best, way = _straight(one, other)
+    best, way = straight_gap(one, other)
     if best >= enough or (one.is_box and other.is_box):
         return best, way
     for axis in _slanted(one, other):
@@ -43,8 +43,8 @@ def _parting(one: Solid, other: Solid, enough: float) -> tuple[float, Vector]:
     return best, way
 
 
-def _straight(one: Solid, other: Solid) -> tuple[float, Vector]:
-    """Return the same for the directions x, y and z alone."""
+def straight_gap(one: Solid, other: Solid) -> tuple[float, Vector]:
+    """Return the widest gap and its direction among x, y and z alone, which are all that part two boxes."""
     low, high = one.low, one.high
     least, most = other.low, other.high
     best, way = -1e300, _AXES[0]

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import sqrt
 
-from scantling.geometry.apart import divider
+from scantling.geometry.apart import divider, straight_gap
 from scantling.geometry.solid import Plane, Solid, clip
 from scantling.geometry.vector import Vector, dot, times
 from scantling.geometry.view import View
@@ -39,7 +39,17 @@ class _Shadow:
     right: float
     top: float
     bottom: float
-    outline: list[tuple[float, float]]
+    flat: list[tuple[float, float]]
+    spans: list[tuple[float, float]]
+    """For an upright box: from where to where it reaches square to each of its slanted edges."""
+    _outline: list[tuple[float, float]] | None = None
+
+    @property
+    def outline(self) -> list[tuple[float, float]]:
+        """Its outline on the page."""
+        if self._outline is None:
+            self._outline = _hull(self.flat)
+        return self._outline
 
 
 def paint_order(solids: Sequence[Solid], view: View) -> list[Painted]:
@@ -48,7 +58,8 @@ def paint_order(solids: Sequence[Solid], view: View) -> list[Painted]:
     Solids that stand in each other (a shelf in its groove) are ordered by the direction in which they
     do so least.
     """
-    shadows = [_shadow(i, solid, view) for i, solid in enumerate(solids)]
+    slants = _slants(view)
+    shadows = [_shadow(i, solid, view, slants) for i, solid in enumerate(solids)]
     before = _covers(shadows, view)
     for _ in range(_MOST_SPLITS):
         order, circle = _sorted(before)
@@ -75,10 +86,34 @@ def _renew(shadows: list[_Shadow], before: dict[int, list[int]], cut: int, view:
                 _compare(shadows, i, j, before, view)
 
 
-def _shadow(index: int, solid: Solid, view: View) -> _Shadow:
+def _slants(view: View) -> list[Vector]:
+    """Return the directions on the page that are square to the slanted edges of an upright box, each as
+    how far a point goes along it for one step along x, y and z. Boxes around outlines tell the others apart.
+    """
+    ways = [view.flat(axis) for axis in ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0))]
+    slants = []
+    for x, y in ways:
+        if abs(x) > _LEVEL and abs(y) > _LEVEL:
+            far = sqrt(x * x + y * y)
+            one, two, three = ((u * y - v * x) / far for u, v in ways)
+            slants.append((one, two, three))
+    return slants
+
+
+def _shadow(index: int, solid: Solid, view: View, slants: list[Vector]) -> _Shadow:
     flat = [view.flat(point) for point in solid.points]
     xs, ys = [x for x, _ in flat], [y for _, y in flat]
-    return _Shadow(index, solid, min(xs), max(xs), min(ys), max(ys), _hull(flat))
+    spans = [_span(solid, slant) for slant in slants] if solid.is_box else []
+    return _Shadow(index, solid, min(xs), max(xs), min(ys), max(ys), flat, spans)
+
+
+def _span(box: Solid, slant: Vector) -> tuple[float, float]:
+    """Return from where to where a box reaches along a direction on the page."""
+    least = most = 0.0
+    for low, high, by in zip(box.low, box.high, slant, strict=True):
+        least += by * (low if by > 0 else high)
+        most += by * (high if by > 0 else low)
+    return least, most
 
 
 def _hull(points: list[tuple[float, float]]) -> list[tuple[float, float]]:
@@ -129,15 +164,24 @@ def _compare(shadows: list[_Shadow], i: int, j: int, before: dict[int, list[int]
 
 def _nearer(one: _Shadow, other: _Shadow, view: View) -> int:
     """Return 1 if `one` may cover `other`, -1 the other way round, 0 if neither covers the other."""
-    side = dot(divider(one.solid, other.solid), view.toward)
-    if abs(side) < _LEVEL or (not _are_upright(one, other) and _flat_apart(one.outline, other.outline)):
+    if one.solid.is_box and other.solid.is_box:
+        if _boxes_apart(one, other):
+            return 0
+        _, way = straight_gap(one.solid, other.solid)
+    elif _flat_apart(one.outline, other.outline):
         return 0
-    return -1 if side > 0 else 1
+    else:
+        way = divider(one.solid, other.solid)
+    side = dot(way, view.toward)
+    return 0 if abs(side) < _LEVEL else (-1 if side > 0 else 1)
 
 
-def _are_upright(one: _Shadow, other: _Shadow) -> bool:
-    """Return whether both are upright rectangles on the page, whose overlap is known already."""
-    return one.solid.is_box and other.solid.is_box and len(one.outline) == len(other.outline) == 4
+def _boxes_apart(one: _Shadow, other: _Shadow) -> bool:
+    """Return whether two upright boxes have no area in common on the page, where those around them do."""
+    return any(
+        least >= high - _LEVEL or low >= most - _LEVEL
+        for (low, high), (least, most) in zip(one.spans, other.spans, strict=True)
+    )
 
 
 def _flat_apart(one: list[tuple[float, float]], other: list[tuple[float, float]]) -> bool:
@@ -198,8 +242,8 @@ def _cut(shadows: list[_Shadow], number: int, plane: Plane, view: View) -> bool:
     far = clip(whole.solid, Plane(times(plane.normal, -1.0), -plane.most))
     if near is None or far is None or near is whole.solid or far is whole.solid:
         return False
-    shadows[number] = _shadow(whole.index, near, view)
-    shadows.append(_shadow(whole.index, far, view))
+    shadows[number] = _shadow(whole.index, near, view, [])
+    shadows.append(_shadow(whole.index, far, view, []))
     return True
 
 

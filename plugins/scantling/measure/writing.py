@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from scantling.measure.currency import money_form
 from scantling.measure.plain import Angle, Money, Weight
@@ -51,6 +52,12 @@ def round_length(
     length: Length, *, system: System = "in", denominator: int = 16, way: Way = "nearest", feet: bool = False
 ) -> Rounded:
     """Return a length as it is shown, with what the rounding changed."""
+    return _rounded(length, system, denominator, way, feet)
+
+
+@lru_cache(maxsize=4096)
+def _rounded(length: Length, system: System, denominator: int, way: Way, feet: bool) -> Rounded:  # noqa: FBT001
+    """Round and write a length; lists, diagrams and words of one plan show the same ones over and over."""
     shown = round_steps(length, system=system, denominator=denominator, way=way)
     return Rounded(shown, spell_length(shown, system=system, feet=feet), shown - length)
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
@@ -12,6 +11,7 @@ from scantling.pages.card import Card, card_of
 from scantling.pages.choices import Choices
 from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
+from scantling.pages.data_file import DATA_FILE, data_file
 from scantling.pages.drafting import Drafting
 from scantling.pages.drawings import Drawing, Drawings
 from scantling.pages.embed import embed_files, embed_words
@@ -26,7 +26,7 @@ from scantling.pages.plan_page import AtSize, plan_page
 from scantling.pages.structured import how_to
 from scantling.pages.words import words_from
 from scantling.plan import USUAL, Fitter, Offered, offered_choices
-from scantling.report import Report, main_size, plan_data, report_on
+from scantling.report import Report, main_size, report_on
 from scantling.source import Diagnostic, SourcePlan, from_fault
 from scantling.words import say
 
@@ -155,6 +155,5 @@ def _card(slug: str, report: Report, look: Look, drafting: Drafting) -> Card:
 
 def _told(folder: str, report: Report, look: Look) -> Iterator[SideFile]:
     """Yield what is told of a plan beside its page, for programs."""
-    data = plan_data(report, look.display)
-    yield SideFile(f"{folder}/plan.json", json.dumps(data, ensure_ascii=False, indent=1) + "\n")
+    yield SideFile(f"{folder}/{DATA_FILE}", data_file(report, look.display))
     yield SideFile(f"{folder}/cut-list.csv", cut_list_csv(report, look.display))

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from scantling.drawing import to_glb
 from scantling.measure import Display
 from scantling.pages.content import Content
 from scantling.pages.drawings import Drawing, Drawings, card_drawing
 from scantling.pages.drawings_bundle import DRAWINGS_FILE, drawings_bundle
-from scantling.pages.model_file import MODEL_FILE, model_file
+from scantling.pages.model_file import MODEL_FILE
 from scantling.plan import Choice, Fitter, Size
 from scantling.report import CostChart, Report, cost_by_size
 
@@ -39,8 +40,8 @@ class Drafting:
 
     def model(self, report: Report, display: Display, drawings: Drawings) -> Content | None:
         """Return the 3-D model at the size of the drawings, if there is one."""
-        del drawings
-        return model_file(report.fitted, display)
+        del report, display
+        return None if drawings.model is None else to_glb(drawings.model)
 
     def files(self, report: Report, display: Display, drawings: Drawings) -> Iterator[tuple[str, Content]]:
         """Yield each file that is drawn at one size, with its name."""

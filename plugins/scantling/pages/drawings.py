@@ -77,30 +77,31 @@ class Drawings:
         self._step_width = step_width
 
     @cached_property
-    def _model(self) -> Model | None:
+    def model(self) -> Model | None:
+        """What all of them but cut diagrams and details are drawn from; None where parts have no place."""
         return make_model(self._report.fitted, self._display)
 
     @cached_property
     def head(self) -> Drawing | None:
         """The piece from the corner with its sizes, else its outline; None where its sizes are not known."""
-        if self._model is None:
+        if self.model is None:
             scene = plain_outline(self._report.fitted, self._display)
         else:
-            scene = corner_view(self._model)
+            scene = corner_view(self.model)
         return as_drawing("corner", scene, "") if scene is not None else None
 
     @cached_property
     def views(self) -> tuple[Drawing, ...]:
         """The piece straight from its sides and taken apart; none where its parts have no place."""
-        if self._model is None:
+        if self.model is None:
             return ()
         width = self._width
         faces = [
-            as_drawing(name, elevation(self._model, name, width=width), say(_SEEN[name])) for name in FACES
+            as_drawing(name, elevation(self.model, name, width=width), say(_SEEN[name])) for name in FACES
         ]
         # the key of many parts would fill a narrow column
         few = len(self._report.fitted.parts) <= FEW_PARTS
-        apart = exploded_view(self._model, width=width if few else WIDTH)
+        apart = exploded_view(self.model, width=width if few else WIDTH)
         return (*faces, as_drawing("apart", apart, say("Taken apart")))
 
     @cached_property
@@ -117,9 +118,9 @@ class Drawings:
     @cached_property
     def steps(self) -> Mapping[int, Drawing]:
         """The piece as it stands after each step that adds to it, by the step's number."""
-        if self._model is None:
+        if self.model is None:
             return {}
-        drawn = step_pictures(self._model, width=self._step_width)
+        drawn = step_pictures(self.model, width=self._step_width)
         scenes = zip(self._report.fitted.steps, drawn, strict=True)
         return {
             step.number: as_drawing(f"step {step.number}", scene, "")

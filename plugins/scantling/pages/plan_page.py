@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from scantling.drawing import is_drawable
 from scantling.measure import write_money
 from scantling.pages.credit_line import credit
+from scantling.pages.data_file import DATA_FILE
 from scantling.pages.drawings import Drawings
 from scantling.pages.drawings_bundle import DRAWINGS_FILE
 from scantling.pages.finished import Page
@@ -105,7 +106,7 @@ def plan_page(
 _DATA = (
     ("cut-list.csv", mark("cut list (CSV)")),
     (DRAWINGS_FILE, mark("drawings (ZIP of SVG)")),
-    ("plan.json", mark("all data (JSON)")),
+    (DATA_FILE, mark("all data (JSON)")),
 )
 _MODEL = ((MODEL_FILE, mark("3-D model (GLB)")),)
 _PAPERS = (("plan-letter.pdf", mark("print on Letter (PDF)")), ("plan-a4.pdf", mark("print on A4 (PDF)")))

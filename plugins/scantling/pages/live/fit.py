@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
@@ -12,6 +11,7 @@ from scantling.fault import Fault, Faulty, Severity
 from scantling.measure import Display, write_money
 from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
+from scantling.pages.data_file import DATA_FILE, data_file
 from scantling.pages.drawings import Drawing, Drawings
 from scantling.pages.fragments import FRAGMENTS, plan_fragments
 from scantling.pages.live.choice import (
@@ -31,7 +31,7 @@ from scantling.pages.model_file import model_text
 from scantling.pages.notes import changes_since
 from scantling.pages.words import words_from
 from scantling.plan import USUAL, Choice, Plan, describe_choice
-from scantling.report import Report, cost_by_size, main_size, make_report, plan_data
+from scantling.report import Report, cost_by_size, main_size, make_report
 from scantling.words import say
 
 Answer = dict[str, Any]
@@ -248,5 +248,4 @@ def _say(opened: Opened, here: OpenPlan, reader: Reader, report: Report, choice:
 
 def _files(report: Report, display: Display) -> dict[str, str]:
     """Return the files beside the page at this size, by name."""
-    data = json.dumps(plan_data(report, display), ensure_ascii=False, indent=1) + "\n"
-    return {"plan.json": data, "cut-list.csv": cut_list_csv(report, display)}
+    return {DATA_FILE: data_file(report, display), "cut-list.csv": cut_list_csv(report, display)}
