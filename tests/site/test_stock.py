@@ -48,4 +48,5 @@ def test_what_is_not_understood_is_told_beside_the_list(page, served):
     assert "There is no stock called" in page.inner_text('[data-fault=""]')
 
     page.reload()
+    page.wait_for_selector('[data-live="stock"]:not([inert])')
     assert page.input_value("[data-stock-text]") == "6 2x44 8 ft"
