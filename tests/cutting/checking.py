@@ -34,7 +34,8 @@ def shuffled(data: dict[str, Any], seed: int) -> dict[str, Any]:
 
 def scaled(data: dict[str, Any], times: int) -> dict[str, Any]:
     """Return the same problem counted in a smaller unit."""
-    sizes = ("length", "width", "trim_ends", "trim_edges")
+    sizes = ("length", "width", "trim_ends", "trim_edges", "least_length", "least_width")
+    rules = ("least_rip_length", "least_strip_width", "longest_piece", "keep_length", "keep_width")
 
     def grown(row: dict[str, Any]) -> dict[str, Any]:
         return {key: value * times if key in sizes else value for key, value in row.items()}
@@ -42,6 +43,7 @@ def scaled(data: dict[str, Any], times: int) -> dict[str, Any]:
     return dict(
         data,
         kerf=data["kerf"] * times,
+        **{key: data[key] * times for key in rules if key in data},
         stock=[grown(row) for row in data["stock"]],
         parts=[grown(row) for row in data["parts"]],
     )

@@ -37,7 +37,13 @@ def _stock(**changes: Any) -> dict[str, Any]:
         (_part(length=True), "not-whole", ("parts", 0, "length")),
         (_part(count=0), "out-of-range", ("parts", 0, "count")),
         (_part(count=-1), "out-of-range", ("parts", 0, "count")),
-        (_part(count=10_001), "too-many-pieces", ("parts",)),
+        (_part(count=10_000), "too-many-pieces", ("parts",)),
+        (_part(count=float("nan")), "not-whole", ("parts", 0, "count")),
+        (_part(length="20"), "not-whole", ("parts", 0, "length")),
+        (_part(least_length=21), "least-above-full", ("parts", 0, "least_length")),
+        (_problem(first_cuts=1.5), "not-whole", ("first_cuts",)),
+        (_problem(longest_piece=-1), "out-of-range", ("longest_piece",)),
+        (_problem(stages=0), "out-of-range", ("stages",)),
         (_part(grain="across"), "unknown-grain", ("parts", 0, "grain")),
         (_part(**{"from": "2x5"}), "unknown-stock", ("parts", 0, "from")),
         (_part(least_width=5), "least-above-full", ("parts", 0, "least_width")),
@@ -77,8 +83,9 @@ def test_too_little_stock_is_a_fault_and_no_partial_answer() -> None:
     """Eight legs of 30 in do not come from two boards of 8 ft."""
     data = _stock(available=2)
     data["parts"][0].update(count=8, length=30)
-    with pytest.raises(Faulty, match="2x4") as caught:
+    with pytest.raises(Faulty, match="not enough of '2x4' to cut 'leg'") as caught:
         solve(Problem.from_data(data))
+    assert caught.value.faults[0].help == "there are 2 of '8ft': allow more, or other sizes"
     assert caught.value.faults[0].code == "not-enough"
 
 

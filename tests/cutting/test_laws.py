@@ -8,6 +8,7 @@ from typing import Any
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from scantling.cutting import cuts_in_order
 from tests.cutting.checking import generated, scaled, shuffled, solved
 
 SEEDS = st.integers(0, 2_000)
@@ -40,6 +41,28 @@ def test_the_unit_changes_nothing(seed: int, times: int) -> None:
         assert [(p.part, p.x * times, p.y * times) for p in board.pieces] == [
             (p.part, p.x, p.y) for p in fine.pieces
         ]
+
+
+RULES = {"least_rip_length": 768, "least_strip_width": 48, "keep_length": 768, "keep_width": 128}
+
+
+@settings(max_examples=12)
+@given(SEEDS, st.integers(2, 40), st.integers(0, 99))
+def test_neither_unit_nor_order_changes_the_cuts(seed: int, times: int, mix: int) -> None:
+    """With a shop's rules the same cuts are made in the same order and the same offcuts are kept."""
+    data = generated(seed) | RULES
+    answer = solved(data, steps=50_000)
+    finer = solved(shuffled(scaled(data, times), mix), steps=50_000)
+    for board, fine in zip(answer.boards, finer.boards, strict=True):
+        assert board.cuts is not None
+        assert fine.cuts is not None
+        assert [
+            (cut.number, cut.is_rip, cut.setting * times, panel.x * times, panel.y * times)
+            for cut, panel in cuts_in_order(board.cuts)
+        ] == [
+            (cut.number, cut.is_rip, cut.setting, panel.x, panel.y) for cut, panel in cuts_in_order(fine.cuts)
+        ]
+        assert [(o.x * times, o.y * times) for o in board.offcuts] == [(o.x, o.y) for o in fine.offcuts]
 
 
 @settings(max_examples=25)
@@ -108,3 +131,20 @@ def test_small_problems_have_the_cost_that_trying_everything_finds(
     counts = [data.draw(st.integers(1, 3)) for _ in lengths]
     answer = solved(_tiny(lengths, counts, stock, kerf))
     assert (answer.cost, answer.proved) == (_least_by_trying(lengths, counts, stock, kerf), True)
+
+
+@settings(max_examples=40)
+@given(
+    st.lists(st.integers(5, 60), min_size=1, max_size=5, unique=True),
+    st.lists(st.tuples(st.integers(60, 130), st.integers(1, 400)), min_size=2, max_size=4),
+    st.integers(0, 3),
+    st.data(),
+)
+def test_another_length_on_sale_never_raises_the_cost_of_crosscutting(
+    lengths: list[int], stock: list[tuple[int, int]], kerf: int, data: st.DataObject
+) -> None:
+    """A few parts crosscut are always proved, so one more length to choose from cannot cost more."""
+    counts = [data.draw(st.integers(1, 4)) for _ in lengths]
+    more, less = (solved(_tiny(lengths, counts, some, kerf)) for some in (stock, stock[:-1]))
+    assert more.proved
+    assert more.cost <= less.cost
