@@ -108,7 +108,7 @@ def test_a_stack_of_pieces_that_is_damaged_is_made_again_and_told(plans):
     """A turned bit in one drawing makes its plan anew, with the same bytes."""
     built = build(plans)
     first = published(built)
-    stack = next(file.source.path for file in built.finished.files if file.path == "plans/stool/front.svg")
+    stack = next(file.source.path for file in built.finished.files if file.path == "plans/stool/card.svg")
     content = stack.read_bytes()
     stack.write_bytes(content[:-9] + bytes([content[-9] ^ 1]) + content[-8:])
     again = build(plans)

@@ -4,14 +4,17 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping
+from typing import TYPE_CHECKING
 from urllib.parse import urlencode
 
 from scantling.build.cache import Cache, code_digest, digest
 from scantling.build.stored import Piece, whole_entry
 from scantling.pages import Choices, Look, PlanPages, SideFile, render_words
-from scantling.paper import PAPERS, Sheets, lay_out, typeset
 from scantling.plan import Offered, write_choice
 from scantling.source import SourcePlan
+
+if TYPE_CHECKING:
+    from scantling.paper import Sheets
 
 KIND = "papers"
 
@@ -25,6 +28,8 @@ def print_plan(
         pages: with the reports at each size.
         pictures: the author's photos by name.
     """
+    from scantling.paper import PAPERS, lay_out  # noqa: PLC0415 - a preview starts without it
+
     assert source.plan is not None
     look = Look(choices.display, render_words(source.plan))
     for size in pages.sizes:
@@ -56,5 +61,7 @@ def _printed(sheets: Sheets, cache: Cache) -> bytes | Piece:
     name = digest(code_digest(), json.dumps(sheets.data, sort_keys=True), *files)
     if cache.is_whole(KIND, name):
         return whole_entry(cache, KIND, name)
+    from scantling.paper import typeset  # noqa: PLC0415 - likewise
+
     made = typeset(sheets)
     return whole_entry(cache, KIND, name) if cache.put(KIND, name, made, plain=True) else made

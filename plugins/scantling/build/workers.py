@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from typing import TypeVar
 
-from joblib import Parallel, delayed, parallel_config  # type: ignore[import-untyped]
 from tqdm import tqdm
 
 A = TypeVar("A")
@@ -23,6 +22,7 @@ def _where(cluster: str) -> Iterator[None]:
         yield
         return
     from dask.distributed import Client  # noqa: PLC0415 - an extra that few authors need
+    from joblib import parallel_config  # type: ignore[import-untyped]  # noqa: PLC0415 - as below
 
     client = Client(cluster, set_as_default=True)  # type: ignore[no-untyped-call]
     with client, parallel_config(backend="dask"):
@@ -42,6 +42,9 @@ def do_all(
     if not cluster and (workers == 1 or len(jobs) <= FEW):
         yield from (work(job) for job in tqdm(jobs, desc=what, disable=None, leave=False))
         return
+    # slow to load, and a build that finds nearly all as it was needs none of it
+    from joblib import Parallel, delayed  # noqa: PLC0415
+
     with _where(cluster):
         made = Parallel(n_jobs=workers or -1, return_as="generator")(delayed(work)(job) for job in jobs)
         yield from tqdm(made, total=len(jobs), desc=what, disable=None, leave=False)

@@ -9,7 +9,6 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Final
 
-import matplotlib as mpl
 import typst
 
 from scantling.paper.content import Sheets
@@ -44,4 +43,6 @@ def _template() -> bytes:
 @cache
 def _fonts() -> str:
     """Return the folder of the fonts that matplotlib ships: letters that the book face has not."""
+    import matplotlib as mpl  # noqa: PLC0415 - slow to load, and only who prints needs its faces
+
     return f"{mpl.get_data_path()}/fonts/ttf"
