@@ -39,7 +39,7 @@ def plans_from_stock(opened: Opened, question: Mapping[str, Any]) -> dict[str, A
         "found": [[place, number] for place, number in _best(ranked)],
         "understood": "".join(tag("li", escape(_understood(one, opened, question))) for one in owned),
         "say": counted(
-            "{count} plan may do; each is worked out exactly below.",
+            "{count} plan may do; it is worked out exactly below.",
             "{count} plans may do; each is worked out exactly below.",
             len({place for lack, place, _ in ranked if not lack}),
         ),
@@ -63,7 +63,7 @@ def one_from_stock(opened: Opened, question: Mapping[str, Any]) -> dict[str, Any
     cost = sum((line.cost for line in bought), Money(0))
     rest = report.totals.cost - cost
     money = write_money(rest, report.shop.currency)
-    also = say("and {cost} for hardware and finish", cost=money) if rest.cents else ""
+    also = say("hardware and finish {cost}", cost=money) if rest.cents else ""
     return {
         "ok": True,
         "enough": not bought,
@@ -108,5 +108,5 @@ def _understood(one: Owned, opened: Opened, question: Mapping[str, Any]) -> str:
 
 
 def _more(bought: Iterable[StockLine], cost: str) -> str:
-    lines = ", ".join(f"{line.quantity} × {line.stock.key}, {line.sale.label}" for line in bought)
-    return say("{what}: {cost}", what=lines, cost=cost) if lines else say("nothing more")
+    lines = "; ".join(f"{line.quantity} × {line.stock.key}, {line.sale.label}" for line in bought)
+    return say("{cost} more: {what}", what=lines, cost=cost) if lines else say("nothing more")

@@ -57,15 +57,14 @@ def _section(choices: Choices) -> str:
     box = tag(
         "textarea",
         "",
-        id="what-i-have",
         rows="5",
         spellcheck="false",
         placeholder=say("1 sheet 3/4 plywood\n6 2x4 8 ft"),
+        aria_labelledby="what-i-have-head",
         aria_describedby="what-i-have-fault",
         data_control="",
         data_stock_text=True,
     )
-    label = tag("label", tag("b", say("What I have")) + box)
     look = tag("button", say("See what I can build"), type="button", data_stock_look=True)
     more = tag("button", say("Look at more plans"), type="button", data_stock_more=True, hidden=True)
     status = (
@@ -84,7 +83,7 @@ def _section(choices: Choices) -> str:
     )
     inner = (
         tag("h2", say("What I have"), id="what-i-have-head")
-        + label
+        + box
         + tag("p", look, class_="sc-live__buttons")
         + status
         + tag("ul", "", class_="sc-stock__understood", data_stock_understood=True)

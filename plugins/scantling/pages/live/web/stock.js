@@ -67,7 +67,7 @@ export const start = (root) => {
       href: new URL(`${plan.slug}/${size.at ? `${size.at}/` : ""}`, home).href,
       textContent: size.at ? `${plan.title}, ${size.label}` : plan.title,
     });
-    line.append(link, Object.assign(document.createElement("small"), { textContent: [words, also].filter(Boolean).join(" ") }));
+    line.append(link, Object.assign(document.createElement("small"), { textContent: [words, also].filter(Boolean).join("; ") }));
     part.querySelector("ul").append(line);
     part.hidden = false;
   };
