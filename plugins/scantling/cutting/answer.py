@@ -58,6 +58,8 @@ class Cut:
     Nothing or less where only the blade's edge trims the panel."""
     warning: str = ""
     """Why a person should not make this cut as it is, or ""."""
+    at_store: bool = False
+    """Whether the store makes it, since the panel is too long to be carried."""
 
     @property
     def kind(self) -> str:
@@ -92,6 +94,8 @@ class Panel:
                 data["kept"] = self.is_kept
             return data
         data["cut"] = {"number": self.cut.number, "kind": self.cut.kind, "setting": self.cut.setting}
+        if self.cut.at_store:
+            data["cut"]["at_store"] = True
         if self.cut.warning:
             data["cut"]["warning"] = self.cut.warning
         data["freed"] = self.freed.to_data() if self.freed else None

@@ -31,11 +31,13 @@ def _panel(rect: Rect, sawn: Sawn, ids: Sequence[int], board: Board, problem: Pr
         return Panel(*rect, piece=ids[0] if ids else None, is_kept=sawn.score[2] < 0)
     way = int(sawn.is_rip)
     one, two = parts_of(rect, way, sawn.setting, problem.kerf)
+    longest = problem.rules.longest_piece
+    at_store = longest is not None and max(rect[2:]) > longest
     first = [i for i in ids if _lies_in(board.pieces[i], one)]
     others = [i for i in ids if i not in first]
     return Panel(
         *rect,
-        cut=Cut(0, sawn.is_rip, sawn.setting, warning(rect, way, one, first, problem.rules)),
+        cut=Cut(0, sawn.is_rip, sawn.setting, warning(rect, way, one, first, problem.rules), at_store),
         freed=None if sawn.freed is None else _panel(one, sawn.freed, first, board, problem),
         rest=None if sawn.rest is None else _panel(two, sawn.rest, others, board, problem),
     )
