@@ -106,12 +106,12 @@ class Published:
     """What the builds of one preview published."""
 
     def __init__(self) -> None:
-        self._last: dict[Path, str] = {}
-        self._now: dict[Path, str] = {}
+        self._last: dict[str, str] = {}
+        self._now: dict[str, str] = {}
 
     def note(self, file: KeptFile) -> KeptFile:
         """Remember a file's content, and tell the file whether it is the same as last time."""
-        place = Path(file.abs_dest_path)
+        place = file.abs_dest_path
         self._now[place] = content_name(file)
         file.is_kept = self._last.get(place) == self._now[place]
         return file
@@ -119,5 +119,5 @@ class Published:
     def settle(self) -> None:
         """Take what was just noted as published, and remove what no longer is; for the end of a build."""
         for place in self._last.keys() - self._now.keys():
-            place.unlink(missing_ok=True)
+            Path(place).unlink(missing_ok=True)
         self._last, self._now = self._now, {}
