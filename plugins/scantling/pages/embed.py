@@ -17,6 +17,7 @@ from scantling.pages.credit_line import credit
 from scantling.pages.drawings import Drawing
 from scantling.pages.facts import overall_size
 from scantling.pages.finished import SideFile
+from scantling.pages.framed import frame, frame_script
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import bare
@@ -26,9 +27,6 @@ from scantling.report import Report
 from scantling.words import say, spoken
 
 _HERE = Path(__file__).parent / "embedded"
-_SANDBOX = "allow-scripts allow-popups allow-popups-to-escape-sandbox"
-_HEIGHT = 600
-"""Pixels of a frame before it is told how high the page is, and where it never is."""
 
 
 def embed_files(
@@ -139,14 +137,5 @@ def embed_words(report: Report, folder: str, choices: Choices) -> str:
 def _code(report: Report, folder: str, choices: Choices) -> str:
     """Return what goes into the post: the frame, and a script that makes it as high as its page."""
     source = address(choices, f"{folder}/embed/")
-    frame = tag(
-        "iframe",
-        src=source,
-        title=say("{plan}: what it takes", plan=_title(report)),
-        height=_HEIGHT,
-        style="width:100%;border:0",
-        loading="lazy",
-        sandbox=_SANDBOX,
-    )
-    script = (_HERE / "post.js").read_text("utf-8").replace("@@SOURCE@@", escape(source))
-    return f"{frame}\n<script>\n{script}</script>"
+    title = say("{plan}: what it takes", plan=_title(report))
+    return f"{frame(source, title)}\n{frame_script(source)}"

@@ -3,16 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from pathlib import Path
 
 from scantling.pages.addresses import moved
+from scantling.pages.framed import frame, frame_script
 from scantling.pages.html import escape, tag
 from scantling.words import say
-
-_SCRIPT = Path(__file__).parent / "embedded" / "post.js"
-_SANDBOX = "allow-scripts allow-popups allow-popups-to-escape-sandbox"
-_HEIGHT = 600
-"""Pixels of the frame before its page tells how high it is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,16 +38,6 @@ def materials_in_post(plan: PostCard, catalog: str) -> str:
         catalog: the address of the catalog from the post, ending in a slash.
     """
     source = f"{catalog}{plan.slug}/embed/"
-    frame = tag(
-        "iframe",
-        src=source,
-        title=say("{plan}: what it takes", plan=plan.title),
-        class_="sc-in-post",
-        height=_HEIGHT,
-        style="width:100%;border:0",
-        loading="lazy",
-        sandbox=_SANDBOX,
-    )
-    script = _SCRIPT.read_text("utf-8").replace("@@SOURCE@@", escape(source))
+    shown = frame(source, say("{plan}: what it takes", plan=plan.title), class_="sc-in-post")
     link = tag("p", tag("a", escape(plan.title), href=f"{catalog}{plan.slug}/"))
-    return f"<section>{frame}{link}<script>\n{script}</script></section>"
+    return f"<section>{shown}{link}{frame_script(source)}</section>"
