@@ -39,9 +39,17 @@ def read_currency(text: str, locale: str = "") -> Currency:
         Faulty: where the code or the locale is not known; the place is the name of the one that is wrong.
     """
     if locale and locale not in FORMS:
-        message = f"there is no way to write money called '{locale}'"
         help_line = did_you_mean(locale, FORMS, kind="locales")
-        raise Faulty([Fault("unknown-locale", message, Place(("locale",)), help_line)])
+        raise Faulty(
+            [
+                Fault(
+                    "unknown-locale",
+                    f"there is no way to write money called '{locale}'",
+                    Place(("locale",)),
+                    help_line,
+                )
+            ]
+        )
     is_code = len(text) == 3 and text.isascii() and text.isalpha() and text.isupper()
     if is_code and text not in SIGNS:
         message = f"there is no currency '{text}' whose money has hundredths"
