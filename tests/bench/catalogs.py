@@ -39,6 +39,7 @@ def _varied(source: SourcePlan, turn: int, number: int) -> str:
         usual = size.least + size.step * (turn % max(1, size.count_steps()))
         others = [size.most, size.least]
         text = _replaced(source, size, usual, [value for value in others if value != usual])
+    text = re.sub(r"^formerly: .*\n", "", text, flags=re.MULTILINE)  # one address cannot lead to two plans
     return re.sub(r"^title: (.*)$", rf"title: \1, number {number}", text, count=1, flags=re.MULTILINE)
 
 

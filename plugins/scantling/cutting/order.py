@@ -92,11 +92,11 @@ class _Units:
 
     def of(self, length: Length) -> int:
         """Return a length in whole units, rounded up where it is not on the grid."""
-        return -int(-length.inches * self.per_inch // 1)
+        return -(-length.top * self.per_inch // length.bottom)
 
     def down(self, length: Length) -> int:
         """Return a length in whole units, rounded down."""
-        return int(length.inches * self.per_inch // 1)
+        return length.top * self.per_inch // length.bottom
 
 
 def _units_per_inch(wanted: Iterable[Wanted], stocks: Iterable[Stock], shop: Shop) -> int:
