@@ -14,7 +14,7 @@ import yaml
 
 from scantling.build import How, build_catalog
 from scantling.measure import Display
-from scantling.pages import Choices
+from scantling.pages import Choices, raw, whole
 from tests.support.our_words import asked
 
 PLANS = ("entry-bench", "book-bin")
@@ -45,8 +45,11 @@ def _site(plans: Path, code: str, cache: Path) -> dict[str, str | bytes]:
         display=Display("mm"), language=code, papers=True, site_url="https://plans.example.org/"
     )
     finished = build_catalog(plans, How(choices, with_paper=code == "de", workers=1, cache=cache)).finished
-    return {page.path: page.markdown for page in finished.pages} | {
-        file.path: file.content for file in finished.files
+    texts = {page.path: whole(page) for page in finished.pages}
+    contents = {file.path: raw(file.content) for file in finished.files}
+    return texts | {
+        path: content.decode("utf-8") if path.endswith((".html", ".svg", ".xml")) else content
+        for path, content in contents.items()
     }
 
 
