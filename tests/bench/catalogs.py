@@ -40,6 +40,8 @@ def _varied(source: SourcePlan, turn: int, number: int) -> str:
         others = [size.most, size.least]
         text = _replaced(source, size, usual, [value for value in others if value != usual])
     text = re.sub(r"^formerly: .*\n", "", text, flags=re.MULTILINE)  # one address cannot lead to two plans
+    # only one plan may stand where another did
+    text = re.sub(r"^formerly:.*\n(?:[ -].*\n)*", "", text, flags=re.MULTILINE)
     return re.sub(r"^title: (.*)$", rf"title: \1, number {number}", text, count=1, flags=re.MULTILINE)
 
 

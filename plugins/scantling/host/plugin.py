@@ -227,5 +227,5 @@ def _told(faults: tuple[Diagnostic, ...]) -> str:
 
 def _put(files: Files, file: File) -> None:
     """Add a file in the place of one of the same name, which the author's own folder may hold."""
-    if files.get_file_from_path(file.src_uri) is None:
+    if file.src_uri not in files.src_uris:
         files.append(file)
