@@ -84,25 +84,6 @@ class Plunge:
             return None
         return None if rest is None else filled + rest
 
-    def of_prices(self, parent: Relaxation) -> tuple[list[Filled], list[int], list[int]]:
-        """Take boards until few parts are left; return them, and what is left of parts and of sorts."""
-        lengths = self.lengths
-        counts, boards = list(lengths.counts), list(lengths.most)
-        filled: list[Filled] = []
-        while sum(counts) > FEW_PIECES:
-            relaxation = Relaxation(
-                LengthPatterns(replace(lengths, most=tuple(boards)), counts, self.steps), self.steps
-            )
-            relaxation.learn(parent)
-            relaxation.of_prices()
-            for sort, pattern in self._taken(relaxation, counts, boards):
-                filled.append((sort, pattern))
-                boards[sort] -= 1
-                for kind, count in enumerate(pattern):
-                    counts[kind] -= count
-            parent = relaxation
-        return filled, counts, boards
-
     def _taken(self, relaxation: Relaxation, counts: Sequence[int], boards: Sequence[int]) -> list[Filled]:
         """Return the boards to take: whole ones, or else the fullest of those most used."""
         rows = relaxation.patterns.rows

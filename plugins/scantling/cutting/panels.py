@@ -20,12 +20,15 @@ from scantling.cutting.whole_boards import Taker
 MANY_PIECES = 60
 """With more pieces than this, a first answer is made in another way."""
 
-ROUNDS = (40, 300, 600, 1200, 2400)
+ROUNDS = (40, 250, 600, 1200, 2400)
 """How many rounds of rebuilding are tried at each effort."""
 
 
 LEAVE = 100_000
-"""How many steps a linear programme or a dive may take at the first effort."""
+"""How many steps a linear programme may take at the first effort."""
+
+DIVE = 40_000
+"""How many steps a dive may take at the first effort."""
 
 
 class PanelCutter:
@@ -105,7 +108,7 @@ class PanelCutter:
         found = search.run(ROUNDS[min(effort, len(ROUNDS) - 1)])
         if found is None and effort >= 1 and self.relaxation is not None and amounts in self.bases:
             self.relaxation.bases = self.bases[amounts]
-            until = min(self.steps.most, self.steps.done + LEAVE * effort * effort)
+            until = min(self.steps.most, self.steps.done + DIVE * effort * effort)
             diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known, until)
             found = diver.dive(amounts, 1 + effort, self.relaxation)
         return Verdict.UNDECIDED if found is None else found

@@ -140,7 +140,8 @@ class Relaxation:
                 raise Unfinished
             worths = [max(0.0, price) for price in shadow[:size]]
             targets = [mixture.target(j, prices[j]) + 1e-6 for j in sorts]
-            self.steps.done += 5 * size + len(pool) // 2 * 3
+            self.steps.done += 5 * size + len(pool) // 2 * 3 + mixture.work // 16
+            mixture.work = 0
             held = patterns.best(worths, sorts, targets)
             if amounts is not None:
                 total = sum([w * n for w, n in zip(worths, patterns.counts, strict=False)])

@@ -130,6 +130,18 @@ class Rounding:
             if amount >= 1 - SHARP:
                 self.take(stand, row, int(amount + SHARP))
 
+    def take_until_few(self, until: int) -> Stand:
+        """Take boards until few pieces are left or the work allowed is done; return how far that came."""
+        stand = self.start()
+        while self.steps.done < until:
+            self.whole_ones(stand)
+            row = next((row for _, row in self.choices(stand.mixture)), -1)
+            if sum(stand.left) <= FEW_PIECES or row < 0:
+                break
+            self.take(stand, row, 1)
+            self.solve(stand.mixture, stand.left, until)
+        return stand
+
     def dive(self, goal: int, until: int) -> Stand | list[Filled]:
         """Return an answer that costs no more than `goal`, or how far the best try came."""
         stand = self.start()

@@ -113,13 +113,6 @@ class Search:
                     self.cutter.sharpen()
                 if self._excluded(amounts, 1):
                     continue
-                self.begun[amounts] = 2
-                found = self.cutter.fill(amounts, 1)
-                if isinstance(found, list):
-                    self._keep(found)
-                    return
-                if found is Verdict.IMPOSSIBLE:
-                    continue
             self.undecided.append(amounts)
 
     def _settle(self) -> None:
