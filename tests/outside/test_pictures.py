@@ -10,6 +10,7 @@ import numpy as np
 import pytest
 import trimesh
 
+from scantling.cutting import PartItem, Problem, Rules, StockItem, solve
 from scantling.drawing import cut_order, make_model, to_glb
 from scantling.geometry import fit_brace
 from scantling.measure import Length, write_length
@@ -94,10 +95,12 @@ def test_a_brace_touches_both_corners_and_is_as_wide_as_its_strip(run, rise, wid
 @checked(quantity="saw-setting", kind="common practice")
 def test_the_fence_is_set_to_the_width_of_the_strip_and_the_stop_to_the_length_of_the_piece():
     """A 5 1/2 in board gives two 2 1/2 in strips at one setting of the fence, and 1/4 in is left."""
-    kerf, strip, long = Length(Fraction(1, 8)), Length(Fraction(5, 2)), Length(30)
-    board = (Length(72), Length(Fraction(11, 2)))
-    pieces = [(x, y, long, strip) for x in (Length(0), long + kerf) for y in (Length(0), strip + kerf)]
-    cuts = cut_order(*board, kerf, pieces, [], write_length)
+    stock = StockItem("6ft", "1x6", 72 * 8, 44, 786)
+    strips = PartItem("strip", "1x6", 4, 30 * 8, 20)
+    problem = Problem("1/8 in", 1, 3, (stock,), (strips,), Rules(keep_length=96, keep_width=16))
+    (board,) = solve(problem).boards
+    assert board.cuts is not None
+    cuts = cut_order(board.cuts, 1, "AAAA", lambda units: Length(Fraction(units, 8)), write_length)
 
     rips = [cut for cut in cuts if cut.y1 == cut.y2]
     assert [cut.setting for cut in rips] == ["rip, fence at 2 1/2 in"] * 2
