@@ -112,6 +112,34 @@ def test_what_nobody_used_for_a_month_is_dropped(tmp_path):
     assert Cache(tmp_path).get("things", digest("a")) == b"used"
 
 
+def test_tidying_is_done_once_a_day(tmp_path):
+    """A build within a day of the last one looks at no entry; one on the next day drops what is old."""
+    cache = Cache(tmp_path)
+    cache.put("things", digest("a"), b"old")
+    now = time.time()
+
+    assert cache.tidy_daily(now) == 0
+    for path in tmp_path.glob("things/*/*"):
+        os.utime(path, (now - 40 * 86_400, now - 40 * 86_400))
+    assert cache.tidy_daily(now + 3600) == 0
+    assert cache.tidy_daily(now + 90_000) == 1
+    assert Cache(None).tidy_daily(now) == 0
+
+
+@pytest.mark.parametrize("plain", [False, True])
+def test_an_entry_that_is_whole_is_looked_at_once(tmp_path, plain):
+    """It is read to see that it is whole, and again only where it was changed since."""
+    cache = Cache(tmp_path)
+
+    assert cache.put("things", digest("a"), b"content", plain=plain)
+    assert [cache.is_whole("things", digest("a")) for _ in range(3)] == [True] * 3
+    assert cache.found == 1
+    (path,) = entries(tmp_path)
+    path.write_bytes(path.read_bytes()[:-1])
+    assert not cache.is_whole("things", digest("a"))
+    assert cache.damaged == [f"things/{digest('a')}"]
+
+
 def test_a_folder_that_cannot_be_written_is_no_harm(tmp_path):
     """Where nothing can be kept, nothing is kept, and nobody is bothered."""
     (tmp_path / "file").write_text("in the way")

@@ -24,7 +24,10 @@ DIGEST = 32
 """Bytes of a SHA-256 digest."""
 START = len(PLAIN) + DIGEST
 """Where the content of a plain entry begins."""
-OLD = 60 * 60 * 24 * 30
+DAY = 60 * 60 * 24
+TIDIED = "tidied"
+"""A file whose day is that of the last tidying."""
+OLD = DAY * 30
 """Seconds after which an entry that no build has used is dropped."""
 
 
@@ -103,6 +106,22 @@ class Cache:
         """Return where an entry is, or would be."""
         assert self.folder is not None
         return self.folder / kind / name[:2] / name[2:]
+
+    def tidy_daily(self, now: float) -> int:
+        """Tidy, unless that was done within a day: looking at every entry takes its time.
+
+        Args:
+            now: seconds since the epoch.
+        """
+        if self.folder is None or not self.folder.is_dir():
+            return 0
+        mark = self.folder / TIDIED
+        with suppress(OSError):
+            if mark.exists() and now - mark.stat().st_mtime < DAY:
+                return 0
+            mark.touch()
+            os.utime(mark, (now, now))
+        return self.tidy(now)
 
     def tidy(self, now: float) -> int:
         """Drop entries that no build has used for a month, and what killed builds left half-written.

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from functools import partial
@@ -57,7 +58,9 @@ def build_catalog(folder: Path, how: How, *, cache: Cache | None = None) -> Buil
     cache = cache if cache is not None and cache.folder == how.cache else Cache(how.cache)
     cache.damaged.clear()
     with speaking(language_of(how.choices.language)):
-        return _build(folder, how, cache)
+        built = _build(folder, how, cache)
+    cache.tidy_daily(time.time())
+    return built
 
 
 def _build(folder: Path, how: How, cache: Cache) -> Built:
