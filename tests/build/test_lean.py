@@ -129,3 +129,14 @@ def test_a_stack_that_is_gone_is_made_again(plans):
 
     assert again.made == ("stool",)
     assert published(again) == first
+
+
+def test_boards_that_are_cut_otherwise_draw_their_cuts_alone(plans, monkeypatch):
+    """A price that makes another board the cheaper one draws cut diagrams, and no view and no step."""
+    build(plans)
+    drawn = count_calls(monkeypatch, drawings, "as_drawing")
+    (plans / "shop.yml").write_text(SHOP.replace("8 ft: 4.28", "8 ft: 9.28"))
+    again = build(plans)
+
+    assert {name.split()[0] for name, *_ in drawn} == {"cut"}
+    assert published(again) == published(build(plans, cache=""))

@@ -6,7 +6,7 @@ the sizes of the stock, and a cut diagram follows how its boards are cut.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import islice
@@ -89,7 +89,7 @@ class KeptDrafting(Drafting):
             keep_result(self._cache, CHARTS, name, dict(list(known.items())[-MOST_KNOWN:]))
         return chart
 
-    def bundle(self, drawings: Drawings) -> Content:
+    def bundle(self, drawings: Iterable[Drawing]) -> Content:
         """Return where all drawings lie in one file."""
         return drawings.kept_cuts.bundle if isinstance(drawings, KeptDrawings) else super().bundle(drawings)
 
@@ -163,8 +163,11 @@ class KeptDrawings(Drawings):
         name = digest(self._made_of, repr(boards))
         found = find_result(self._cache, KIND, name)
         if not isinstance(found, Cuts):
-            bundle = raw(_ANEW.bundle(self._fresh))
-            found = Cuts(aside(self._cache, self._fresh.cuts), stack(self._cache, [bundle])[0])
+            cuts = self._fresh.cuts
+            head = () if self.head is None else (self.head,)
+            # the others are read from where they lie, and not drawn anew for the bundle
+            bundle = _ANEW.bundle((*head, *self.views, *cuts, *self.details, *self.steps.values()))
+            found = Cuts(aside(self._cache, cuts), stack(self._cache, [raw(bundle)])[0])
             keep_result(self._cache, KIND, name, found)
         return found
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from scantling.drawing import to_glb
 from scantling.measure import Display
@@ -34,7 +34,7 @@ class Drafting:
         """Return what each inch costs: the cost along one size, everything else as in `choice`."""
         return cost_by_size(fitter, size, choice)
 
-    def bundle(self, drawings: Drawings) -> Content:
+    def bundle(self, drawings: Iterable[Drawing]) -> Content:
         """Return all drawings of one size as one file."""
         return drawings_bundle(drawings)
 
