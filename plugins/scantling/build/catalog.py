@@ -57,9 +57,12 @@ def build_catalog(folder: Path, how: How, *, cache: Cache | None = None) -> Buil
     """
     cache = cache if cache is not None and cache.folder == how.cache else Cache(how.cache)
     cache.damaged.clear()
+    is_first = not cache.held
     with speaking(language_of(how.choices.language)):
         built = _build(folder, how, cache)
-    cache.tidy_daily(time.time())
+    if is_first:
+        # later builds of a preview do not touch what they find, so it may look unused
+        cache.tidy_daily(time.time())
     return built
 
 
