@@ -232,6 +232,7 @@ def test_a_missing_picture_is_a_fault(tmp_path):
     """A photo that is not beside the plan, or is outside its folder, is told of at its place."""
     photo = BENCH.replace("room: entry\n", "room: entry\nphoto: {file: stool.jpg, alt: A stool}\n")
     climbing = BENCH.replace("tools: saw\n", "tools: saw\npicture: ../shop.yml\npicture alt: no\n")
+    climbing = climbing.replace("title: Quay stool", "title: Another stool")
     finished = make_pages(read_catalog(write_catalog(tmp_path, stool=photo, other=climbing)), Choices())
 
     assert [(one.code, one.spot.path, one.spot.line) for one in finished.faults] == [
