@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 
 from scantling.drawing import escape as escape_xml
 
+_HELD = re.compile("[{}`]")
 _BRACES = {ord("{"): "&#123;", ord("}"): "&#125;", ord("`"): "&#96;"}
 
 
@@ -15,7 +17,8 @@ def escape(words: object) -> str:
     Braces and backticks are escaped as well, so that no template language or Markdown extension of the
     host finds work in an author's words.
     """
-    return escape_xml(str(words)).translate(_BRACES)
+    safe = escape_xml(str(words))
+    return safe.translate(_BRACES) if _HELD.search(safe) else safe
 
 
 def tag(name: str, content: str = "", /, **attributes: object) -> str:
@@ -24,6 +27,8 @@ def tag(name: str, content: str = "", /, **attributes: object) -> str:
     An attribute that is None or False is left out, one that is True stands alone; `class_` is written
     `class`, other underscores become hyphens.
     """
+    if not attributes:
+        return f"<{name}>" if name in _VOID else f"<{name}>{content}</{name}>"
     written = "".join(
         _attribute(key.rstrip("_").replace("_", "-"), value) for key, value in attributes.items()
     )
