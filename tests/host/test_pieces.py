@@ -43,7 +43,7 @@ def test_a_site_that_is_built_again_is_the_same_bytes(tmp_path):
     site = write_site(tmp_path, stool=BENCH)
     first = build(site, SOURCE_DATE_EPOCH="1700000000")
     seen = [digests(site / "site")]
-    entries = [path for path in (site / ".cache" / "scantling").rglob("*") if path.is_file()]
+    entries = [path for path in (site / ".cache" / "scantling").glob("*/*/*") if path.is_file()]
     for is_damaged in (False, True):
         for path in entries if is_damaged else ():
             _turn_a_bit(path)
