@@ -44,7 +44,7 @@ def words(fragment):
 
 @pytest.mark.timeout(300)
 def test_every_answer_is_the_builds_own_and_quick(page, served):
-    """Each usual answer in the browser has the words of the build, and a warm one is there before a reader waits."""
+    """Each usual answer in the browser has the words of the build, and a warm one lets nobody wait."""
     page.goto(served.url + "calculators/strips/")
     page.wait_for_selector("[data-live]:visible")
     found = page.evaluate(ASK, list(SLUGS))
