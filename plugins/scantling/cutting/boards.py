@@ -35,6 +35,8 @@ NEEDS_USED = 8
 class BoardCutter:
     """The search's knowledge of crosscutting."""
 
+    insists = True
+
     def __init__(self, lengths: Lengths, steps: Steps) -> None:
         self.lengths, self.steps = lengths, steps
         self.prices, self.most = lengths.prices, lengths.most

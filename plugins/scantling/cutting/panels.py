@@ -23,6 +23,11 @@ MANY_PIECES = 60
 ROUNDS = (40, 250, 600, 1200, 2400)
 """How many rounds of rebuilding are tried at each effort."""
 
+MORE = 5
+"""Where there is an answer to begin with, so many times as many are tried."""
+
+PATIENCE = (10, 10, 4, 1)
+"""By how many hundredths what is left may then grow for a while, at each effort."""
 
 LEAVE = 100_000
 """How many steps a linear programme may take at the first effort."""
@@ -33,6 +38,8 @@ DIVE = 40_000
 
 class PanelCutter:
     """The search's knowledge of sheets and rips."""
+
+    insists = False
 
     def __init__(self, family: Family, steps: Steps) -> None:
         self.family, self.steps = family, steps
@@ -46,6 +53,8 @@ class PanelCutter:
             if need is not None:
                 self.needs.append(need)
         self.known: Known = {}
+        self.answer: list[Layout] | None = None
+        self.builders: dict[Amounts, Rebuilder] = {}
         self.bases: dict[Amounts, list[tuple[float, int, tuple[int, ...]]]] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
 
@@ -54,11 +63,16 @@ class PanelCutter:
         return sum([layout.sort.price for layout in layouts])
 
     def first(self) -> list[Layout] | None:
+        """Return some answer, and keep it to begin with."""
+        self.answer = self._first()
+        return self.answer
+
+    def _first(self) -> list[Layout] | None:
         """Take whole boards from what fractions would do, and search the rest; or fill board after board."""
         if not self.large or self.relaxation is None:
             return greedy(self.family, self.steps)
-        self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 4))
-        taker = Taker(self.family, self.steps, self.steps.done + self.steps.left // 2)
+        self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 5))
+        taker = Taker(self.family, self.steps, self.steps.done + self.steps.left // 4)
         left = taker.take(self.relaxation)
         layouts = Rebuilder(self.family, [], self.steps, Chance()).layouts_of(taker.boards)
         rest = self._rest(left)
@@ -104,14 +118,29 @@ class PanelCutter:
     def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
         """Rebuild the boards of a list, or lay whole patterns on them."""
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
-        search = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1))
-        found = search.run(ROUNDS[min(effort, len(ROUNDS) - 1)])
+        rounds = ROUNDS[min(effort, len(ROUNDS) - 1)]
+        if self.large and self.answer:
+            found = self._builder(amounts, sorts, self.answer, effort).improve(rounds * MORE)
+        else:
+            found = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1)).run(rounds)
         if found is None and effort >= 1 and self.relaxation is not None and amounts in self.bases:
             self.relaxation.bases = self.bases[amounts]
             until = min(self.steps.most, self.steps.done + DIVE * effort * effort)
             diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known, until)
             found = diver.dive(amounts, 1 + effort, self.relaxation)
+        if found is not None:
+            self.answer = found
         return Verdict.UNDECIDED if found is None else found
+
+    def _builder(
+        self, amounts: Amounts, sorts: Sequence[int], answer: Sequence[Layout], effort: int
+    ) -> Rebuilder:
+        """Return the search that goes on from where it left a list, at first from the answer known."""
+        if amounts not in self.builders:
+            self.builders[amounts] = Rebuilder(self.family, sorts, self.steps, Chance())
+            self.builders[amounts].begin_with(answer)
+        self.builders[amounts].patience = PATIENCE[min(effort, len(PATIENCE) - 1)]
+        return self.builders[amounts]
 
 
 def area_need(family: Family) -> Need:

@@ -32,6 +32,8 @@ class Rebuilder:
         self.areas = [kind.length * kind.width for kind in family.kinds]
         self.boards = [self.empty(number, bool(chance.below(2))) for number in self.sorts]
         self.left: list[int] = []
+        self.patience = 50
+        """By so many hundredths what is left may be more than the least that was left, for a while."""
 
     def empty(self, number: int, across: bool) -> OpenBoard:  # noqa: FBT001
         """Return a board with nothing on it."""
@@ -57,13 +59,48 @@ class Rebuilder:
                 return None
             boards, loose = self.ruin()
             self.steps.done += 10
-            limit = max(worst, best * (1 + chance.below(50) / 100))
+            limit = max(worst, best * (1 + chance.below(self.patience) / 100))
             boards, left = self.recreate(boards, loose, limit)
             area = sum([areas[k] for k in left])
             if area <= limit:
                 self.boards, self.left, worst = boards, left, area
                 best = min(best, area)
         return self.layouts() if not self.left else None
+
+    def begin_with(self, layouts: Sequence[Layout]) -> None:
+        """Take over the fullest boards of an answer as far as they are on the list; the rest is loose."""
+        free = [0] * len(self.family.sorts)
+        for number in self.sorts:
+            free[number] += 1
+        kept: list[OpenBoard] = []
+        loose: list[int] = []
+        for layout in sorted(layouts, key=self._unused):
+            number = next(at for at, sort in enumerate(self.family.sorts) if sort.item == layout.sort.item)
+            if free[number]:
+                free[number] -= 1
+                kept.append(self._opened(number, layout))
+            else:
+                counts = layout.counts(len(self.areas))
+                loose += [kind for kind, count in enumerate(counts) for _ in range(count)]
+        fresh = [
+            self.empty(number, bool(self.chance.below(2))) for number, n in enumerate(free) for _ in range(n)
+        ]
+        self.boards, self.left = kept + fresh, loose
+
+    def _unused(self, layout: Layout) -> int:
+        used = [n * area for n, area in zip(layout.counts(len(self.areas)), self.areas, strict=True)]
+        return layout.sort.length * layout.sort.width - sum(used)
+
+    def _opened(self, number: int, layout: Layout) -> OpenBoard:
+        """Return a layout as a board on which more may be put."""
+        board = self.empty(number, layout.across)
+        for section in layout.sections:
+            strips: list[list[Any]] = [
+                [strip.width, sum([p[2] for p in strip.pieces]), strip.pieces] for strip in section.strips
+            ]
+            board[5].append([section.length, board[4] - sum([strip[0] for strip in strips]), strips])
+            board[2] -= section.length
+        return board
 
     def layouts(self) -> list[Layout]:
         """Return the boards as layouts."""

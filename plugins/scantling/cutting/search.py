@@ -42,6 +42,9 @@ class Cutter(Protocol):
     large: bool
     """Whether there is so much to cut that a rounded answer comes first."""
 
+    insists: bool
+    """Whether a list is worth more effort before a dearer one is looked at."""
+
     def cost(self, found: Sequence[Any]) -> int:
         """Return what an answer costs."""
         ...
@@ -113,6 +116,13 @@ class Search:
                     self.cutter.sharpen()
                 if self._excluded(amounts, 1):
                     continue
+                found = self.cutter.fill(amounts, 1) if self.cutter.insists else Verdict.UNDECIDED
+                if isinstance(found, list):
+                    self._keep(found)
+                    return
+                if found is Verdict.IMPOSSIBLE:
+                    continue
+                self.begun[amounts] = 1 + self.cutter.insists
             self.undecided.append(amounts)
 
     def _settle(self) -> None:
