@@ -11,7 +11,7 @@ from scantling.cutting.greedy import greedy
 from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need
-from scantling.cutting.rebuild import Rebuilder
+from scantling.cutting.rebuild import Rebuilder, number_of, unused
 from scantling.cutting.relaxation import Relaxation, Unfinished
 from scantling.cutting.search import Amounts, Search, Verdict
 from scantling.cutting.steps import Chance, Steps
@@ -65,7 +65,22 @@ class PanelCutter:
     def first(self) -> list[Layout] | None:
         """Return some answer, and keep it to begin with."""
         self.answer = self._first()
+        if self.large and self.answer:
+            self._shrink(self.steps.done + self.steps.left // 2)
         return self.answer
+
+    def _shrink(self, until: int) -> None:
+        """Do without the emptiest board as long as its pieces find places on the others."""
+        while self.answer and self.steps.done < until:
+            fullest = sorted(self.answer, key=lambda layout: unused(layout, self.family))[:-1]
+            sorts = [number_of(layout, self.family) for layout in fullest]
+            search = Rebuilder(self.family, sorts, self.steps, Chance())
+            search.begin_with(self.answer)
+            search.patience = PATIENCE[-1]
+            found = search.improve(ROUNDS[0] * MORE) if sorts else None
+            if found is None:
+                return
+            self.answer = found
 
     def _first(self) -> list[Layout] | None:
         """Take whole boards from what fractions would do, and search the rest; or fill board after board."""

@@ -74,8 +74,8 @@ class Rebuilder:
             free[number] += 1
         kept: list[OpenBoard] = []
         loose: list[int] = []
-        for layout in sorted(layouts, key=self._unused):
-            number = next(at for at, sort in enumerate(self.family.sorts) if sort.item == layout.sort.item)
+        for layout in sorted(layouts, key=lambda layout: unused(layout, self.family)):
+            number = number_of(layout, self.family)
             if free[number]:
                 free[number] -= 1
                 kept.append(self._opened(number, layout))
@@ -86,10 +86,6 @@ class Rebuilder:
             self.empty(number, bool(self.chance.below(2))) for number, n in enumerate(free) for _ in range(n)
         ]
         self.boards, self.left = kept + fresh, loose
-
-    def _unused(self, layout: Layout) -> int:
-        used = [n * area for n, area in zip(layout.counts(len(self.areas)), self.areas, strict=True)]
-        return layout.sort.length * layout.sort.width - sum(used)
 
     def _opened(self, number: int, layout: Layout) -> OpenBoard:
         """Return a layout as a board on which more may be put."""
@@ -262,3 +258,15 @@ class Rebuilder:
             strip[0] = width
         strip[2] += (laid,)
         return True
+
+
+def number_of(layout: Layout, family: Family) -> int:
+    """Return which sort of the family a board is."""
+    return next(at for at, sort in enumerate(family.sorts) if sort.item == layout.sort.item)
+
+
+def unused(layout: Layout, family: Family) -> int:
+    """Return how much of a board no piece lies on."""
+    counts = layout.counts(len(family.kinds))
+    used = [n * kind.length * kind.width for n, kind in zip(counts, family.kinds, strict=True)]
+    return layout.sort.length * layout.sort.width - sum(used)
