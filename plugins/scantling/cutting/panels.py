@@ -20,6 +20,9 @@ from scantling.cutting.whole_boards import Taker
 MANY_PIECES = 60
 """With more pieces than this, a first answer is made in another way."""
 
+VERY_MANY_PIECES = 250
+"""With more pieces than this, boards are done without before lists are looked at."""
+
 ROUNDS = (40, 250, 600, 1200, 2400)
 """How many rounds of rebuilding are tried at each effort."""
 
@@ -65,7 +68,7 @@ class PanelCutter:
     def first(self) -> list[Layout] | None:
         """Return some answer, and keep it to begin with."""
         self.answer = self._first()
-        if self.large and self.answer:
+        if self.answer and sum(kind.count for kind in self.family.kinds) > VERY_MANY_PIECES:
             self._shrink(self.steps.done + self.steps.left // 2)
         return self.answer
 
