@@ -1,6 +1,6 @@
 // The button on a plan's picture that opens the piece to be turned around. What draws it is fetched when it
 // is pressed, and the picture stays wherever that does not work.
-import { base } from "./store.js";
+import { base, t } from "./store.js";
 
 const NO_DRAWING = t("This browser does not draw in three dimensions here. The picture is still here.");
 
