@@ -7,6 +7,7 @@ from collections.abc import Iterable
 
 from scantling.drawing import escape as escape_xml
 
+_LINE, _LINE_HELD = "\n", "&#10;"
 _HELD = re.compile("[{}`]")
 _BRACES = {ord("{"): "&#123;", ord("}"): "&#125;", ord("`"): "&#96;"}
 
@@ -41,7 +42,8 @@ _VOID = ("br", "hr", "img", "input", "link", "meta", "source")
 def _attribute(name: str, value: object) -> str:
     if value is None or value is False:
         return ""
-    return f" {name}" if value is True else f' {name}="{escape(value)}"'
+    # a line's end in it would not outlive the host's Markdown
+    return f" {name}" if value is True else f' {name}="{escape(value).replace(_LINE, _LINE_HELD)}"'
 
 
 def items(contents: Iterable[str], **attributes: object) -> str:
