@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 import sys
 from fractions import Fraction
-from time import perf_counter
+from time import process_time
 
 import pytest
 
@@ -35,10 +35,10 @@ def said(text, scope=None):
 @pytest.mark.parametrize("text", WORST, ids=range(len(WORST)))
 def test_the_worst_formula_takes_no_time(text):
     """However a formula is made, reading and reckoning it is over in a blink."""
-    start = perf_counter()
+    start = process_time()
     said(text)
 
-    assert perf_counter() - start < 0.5
+    assert process_time() - start < 0.5
 
 
 def test_brackets_nest_sixty_deep():
@@ -130,6 +130,6 @@ def test_a_plan_of_sixty_parts_is_reckoned_in_three_milliseconds():
 
 def timed(order, given):
     """Return how many seconds one evaluation takes."""
-    start = perf_counter()
+    start = process_time()
     assert not order.evaluate(given).faults
-    return perf_counter() - start
+    return process_time() - start

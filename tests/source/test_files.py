@@ -46,13 +46,13 @@ def test_an_empty_file_says_how_to_begin(read):
 def test_a_file_of_ten_megabytes_is_refused_at_once(read):
     """A huge file is not even read to its end."""
     data = BOX.encode() + b"words " * 2_000_000
-    began = time.perf_counter()
+    began = time.process_time()
     source = read(data)
 
     assert told(source) == [("file-too-large", 1, 1)]
     assert "12.0 MB" in source.diagnostics[0].message
     assert source.data is None
-    assert time.perf_counter() - began < 1
+    assert time.process_time() - began < 1
 
 
 def test_a_file_just_small_enough_is_read(read):
@@ -72,13 +72,13 @@ def test_too_many_values_are_refused(read):
 @pytest.mark.parametrize("opening", ["[", "{a: ", "- "])
 def test_ten_thousand_levels_are_refused_at_once(read, opening):
     """Depth is counted while reading, so that no depth can exhaust the reader."""
-    began = time.perf_counter()
+    began = time.process_time()
     source = read(
         f"---\ntags: {opening * 10_000}\n---\n" if opening != "- " else f"---\n{opening * 10_000}\n---\n"
     )
 
     assert len(source.diagnostics) == 1
-    assert time.perf_counter() - began < 2
+    assert time.process_time() - began < 2
 
 
 def test_control_characters_are_each_told_and_the_rest_is_read(read):
