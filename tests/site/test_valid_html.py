@@ -7,8 +7,7 @@ import subprocess
 
 import pytest
 
-from scantling.pages.live.runtime import Node
-from tools.validator import fetch
+from tools.validator import VALIDATOR
 
 
 @pytest.mark.timeout(300)
@@ -33,7 +32,7 @@ def test_the_validator_finds_what_is_wrong(tmp_path):
 
 def validate(settings, pages):
     """Return each message about a page, with its place."""
-    command = [Node.find().node, str(fetch()), "--config", str(settings), "--formatter", "json", *pages]
+    command = [*VALIDATOR.command(), "--config", str(settings), "--formatter", "json", *pages]
     told = subprocess.run(command, capture_output=True, text=True, check=False).stdout
     return [
         f"{page['filePath']}:{one['line']}:{one['column']}: {one['ruleId']}: {one['message']}"
