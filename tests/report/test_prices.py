@@ -78,6 +78,7 @@ def test_a_plan_that_buys_differently_is_told():
     ("price", "words"),
     [
         ("60.00", "about ten times more"),
+        ("47.40", "about ten times more"),
         ("0.06", "about a hundred times less"),
         ("600", "hundred times more"),
     ],

@@ -181,3 +181,41 @@ def test_woods_are_found_whatever_their_capitals():
     """A wood that is not known is None, never another."""
     assert wood_named(" White Oak ").name == "white oak"
     assert wood_named("oak") is None
+
+
+def test_one_size_has_one_price():
+    """However it is written: 96 in is 8 ft, and a sheet may lie either way."""
+    sheets = {"ply": {"thick": "1/2 in", "sizes": {"4 ft x 8 ft": "62", "8 ft x 4 ft": "60"}}}
+
+    assert codes(lumber={"2x4": {"lengths": {"8 ft": "4.28", "96 in": "5.00"}}}) == ["priced-twice"]
+    assert codes(sheets=sheets) == ["priced-twice"]
+
+
+@pytest.mark.parametrize(
+    ("currency", "price", "is_told"),
+    [
+        ("$", "$4.28", False),
+        ("$", "4.28 USD", False),
+        ("$", "€4.28", True),
+        ("$", "4.28 GBP", True),
+        ("EUR", "4.28 €", False),
+        ("EUR", "EUR 4.28", False),
+        ("EUR", "$4.28", True),
+    ],
+)
+def test_a_price_in_another_currency_is_told(currency, price, is_told):
+    """With the place of the price; the shop's own sign or code may stand beside it."""
+    lumber = {"2x4": {"lengths": {"8 ft": price}}}
+
+    if is_told:
+        assert codes(currency=currency, lumber=lumber) == ["other-currency"]
+    else:
+        assert shop(currency=currency, lumber=lumber).stocks["2x4"].sales[0].price == Money(428)
+
+
+def test_a_decimal_comma_is_told_with_the_mend():
+    """4,28 is not four hundred and twenty-eight."""
+    with pytest.raises(Faulty) as caught:
+        shop(lumber={"2x4": {"lengths": {"8 ft": "4,28"}}})
+
+    assert caught.value.faults[0].help.endswith("4.28")

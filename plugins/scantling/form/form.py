@@ -67,6 +67,8 @@ class Form(Generic[T]):
         unknown = [str(key) for key in data if key not in known]
         for key in unknown:
             help_line = did_you_mean(key, known, kind="keys")
+            if key[:1].isdigit():
+                help_line = "a comma within {...} begins another key; decimals have a point"
             faults.append(Fault("unknown-key", f"{self.name} has no '{key}'", place.at(key).key(), help_line))
         values: dict[str, Any] = {"found_at": place}
         is_whole = True

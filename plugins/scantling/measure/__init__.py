@@ -3,13 +3,13 @@
 Nothing here is a float. A value is rounded once, when it is written, and the rounding can be stated.
 """
 
-from scantling.measure.currency import Currency, read_currency
+from scantling.measure.currency import Currency, is_sign_of, read_currency
 from scantling.measure.display import Display, other_display, round_to_total
 from scantling.measure.irrational import arc_sine, arc_tangent, cosine, diagonal, root, sine, tangent
 from scantling.measure.plain import Angle, Money, Weight
 from scantling.measure.quantity import Number, Way, round_number
 from scantling.measure.reading import LongUnit, read_angle, read_length, read_number
-from scantling.measure.reading_goods import read_area, read_money, read_weight
+from scantling.measure.reading_goods import currency_beside, read_area, read_money, read_price, read_weight
 from scantling.measure.rounding import Rounded, System
 from scantling.measure.scan import SPACES, UNIT_WORDS, Scanned, scan_amount
 from scantling.measure.space import MM_PER_INCH, Area, Length, Volume
@@ -64,7 +64,9 @@ __all__ = [
     "board_feet_hardwood",
     "board_feet_nominal",
     "cosine",
+    "currency_beside",
     "diagonal",
+    "is_sign_of",
     "linear_feet",
     "local_decimal",
     "local_marks",
@@ -76,6 +78,7 @@ __all__ = [
     "read_length",
     "read_money",
     "read_number",
+    "read_price",
     "read_weight",
     "root",
     "round_length",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Self
 
 from scantling.fault import Fault, Faulty, Place, did_you_mean
@@ -57,6 +58,23 @@ def read_currency(text: str, locale: str = "") -> Currency:
         raise Faulty([Fault("unknown-currency", message, Place(("currency",)), help_line)])
     signs = {**SIGNS, **FORMS[locale].signs} if locale else SIGNS
     return Currency(signs[text] if is_code else text, locale)
+
+
+@cache
+def known_signs() -> tuple[str, ...]:
+    """Return the signs and codes by which a currency can be told, those first that hold others."""
+    local = {sign for form in FORMS.values() for sign in form.signs.values()}
+    return tuple(sorted({*SIGNS, *SIGNS.values(), *local, *"¥₹"}, key=lambda sign: (-len(sign), sign)))
+
+
+def is_sign_of(sign: str, currency: str) -> bool:
+    """Return whether a sign or code beside a price is that of a currency."""
+    if sign == currency:
+        return True
+    try:
+        return read_currency(sign, currency.locale if isinstance(currency, Currency) else "") == currency
+    except Faulty:
+        return False
 
 
 def money_form(currency: str) -> MoneyForm:

@@ -7,9 +7,10 @@ from fractions import Fraction
 from typing import TypeVar
 
 from scantling.fault import did_you_mean, nearest
+from scantling.measure.currency import known_signs
 from scantling.measure.plain import POUNDS_PER_KILOGRAM, Money, Weight
 from scantling.measure.reading_edges import begin, bound, end, is_none
-from scantling.measure.scan import CM, FOOT, INCH, METRE, MM, complain, scan_number, skip_spaces
+from scantling.measure.scan import CM, FOOT, INCH, METRE, MINUS, MM, complain, scan_number, skip_spaces
 from scantling.measure.space import Area
 
 U = TypeVar("U", Weight, Area)
@@ -32,7 +33,7 @@ def read_money(text: str, currency: str = "$", *, negative: bool = False) -> Mon
         stop += 1
     whole, point, cents = text[at:stop].partition(".")
     if not _is_grouped(whole) or (point and not cents.isdigit()):
-        is_none(text, "price", "write it as 4.28")
+        is_none(text, "price", _point_for_comma(text[at:stop]))
     end(text, stop, "price")
     if len(cents) > 2:
         mend = f"write {whole}.{cents[:2]}"
@@ -42,6 +43,34 @@ def read_money(text: str, currency: str = "$", *, negative: bool = False) -> Mon
     value = int(whole.replace(",", "") + cents.ljust(2, "0"))
     bound(Fraction(value, 100), at, stop)
     return Money(-value if below else value)
+
+
+def read_price(text: str) -> tuple[Money, str]:
+    """Read a price that may say its currency before or after the sum: `4.28`, `€ 4.28`, `4.28 EUR`.
+
+    Returns:
+        the price, and the sign or code of its currency; "" where it says none.
+
+    Raises:
+        Faulty: as for a sum of money.
+    """
+    sign = currency_beside(text)
+    last = text.rstrip()
+    return read_money(last.removesuffix(sign), "" if last.endswith(sign) else sign), sign
+
+
+def currency_beside(text: str) -> str:
+    """Return the sign or code of the currency that a price says after its sum or before it, "" for none."""
+    last, first = text.rstrip(), text.lstrip().lstrip(MINUS).lstrip()
+    return next((sign for sign in known_signs() if last.endswith(sign) or first.startswith(sign)), "")
+
+
+def _point_for_comma(number: str) -> str:
+    """Return how to write a price, with a point where a comma stands before the cents."""
+    whole, comma, cents = number.rpartition(",")
+    if comma and whole.isdigit() and len(cents) in {1, 2} and cents.isdigit():
+        return f"the cents stand after a point here: {whole}.{cents}"
+    return "write it as 4.28"
 
 
 def _is_grouped(whole: str) -> bool:

@@ -10,9 +10,9 @@ from scantling.measure import Money, write_money
 from scantling.report.price_record import PlanCost, PriceRecord
 from scantling.words import counted, mark, say
 
-SLIP_LOW, SLIP_HIGH = Fraction(8), Fraction(12)
-"""A price that went up or down about tenfold was probably mistyped."""
-CENTS_LOW, CENTS_HIGH = Fraction(80), Fraction(125)
+SLIP_LOW, SLIP_HIGH = Fraction(7), Fraction(14)
+"""A price that went up or down about tenfold was probably mistyped, though it moved by a third besides."""
+CENTS_LOW, CENTS_HIGH = Fraction(70), Fraction(140)
 """... and one that moved about a hundredfold has cents for dollars."""
 
 

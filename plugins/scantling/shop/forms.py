@@ -10,7 +10,6 @@ from scantling.fault import Fault, Place
 from scantling.form import (
     AREA,
     LENGTH,
-    MONEY,
     NUMBER,
     Date,
     Field,
@@ -18,11 +17,12 @@ from scantling.form import (
     Kind,
     Named,
     Raw,
+    ReadBy,
     Record,
     Text,
     YesNo,
 )
-from scantling.measure import Length
+from scantling.measure import Length, Money, read_price
 
 NOTHING = Length.of_inches(Fraction(0))
 
@@ -50,6 +50,8 @@ class Price:
     money: Any
     place: Place
     touched: str = ""
+    sign: str = ""
+    """What the author wrote beside it of its currency."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,8 +64,8 @@ class PriceKind:
             return _DATED.read(data, place, faults)
         if data is None or (isinstance(data, str) and not data.strip()):
             return Price(None, place)
-        money = MONEY.read(data, place, faults)
-        return None if money is None else Price(money, place)
+        read = _SUM.read(data, place, faults)
+        return None if read is None else _priced(read, place)
 
     def describe(self) -> str:
         """Return what is expected."""
@@ -74,15 +76,23 @@ class PriceKind:
         return {"type": ["string", "number", "object", "null"]}
 
 
+def _priced(read: tuple[Money, str], place: Place, touched: str = "") -> Price:
+    money, sign = read
+    return Price(money, place, touched, sign)
+
+
 def _dated(*, found_at: Place, price: Any, since: str) -> Price:
-    return Price(price, found_at, since)
+    return _priced(price, found_at.at("price"), since)
+
+
+_SUM = ReadBy(read_price, "a price, such as 4.28")
 
 
 _DATED: Form[Price] = Form(
     "a price",
     _dated,
     (
-        Field("price", MONEY, "what it costs", required=True, example="4.28"),
+        Field("price", _SUM, "what it costs", required=True, example="4.28"),
         Field("since", Date(), "the day on which this price was last changed", default=""),
     ),
 )

@@ -12,6 +12,7 @@ from scantling.shop.forms import SHOP, Entry, Price
 from scantling.shop.lists import read_price_list
 from scantling.shop.model import Rules, Sale, Shop, Stock, Ware
 from scantling.shop.nominal import actual_size, nominal_size
+from scantling.shop.pricing import one_currency, priced_once
 
 ZERO = Length.of_inches(Fraction(0))
 _ECHOES = {"nothing-on-sale", "no-actual-size"}
@@ -56,9 +57,11 @@ def _shop(entry: Entry, faults: list[Fault]) -> Shop:
             _once(key, {**stocks, **wares}, record.place, faults)
             wares[key] = _ware(key, shelf, record, faults)
     _positive(entry.get("kerf"), "the kerf", Place(("kerf",)), faults, or_zero=True)
+    currency = _currency(entry.get("currency"), entry.get("locale"), faults)
+    faults += one_currency(entry, currency)
     return Shop(
         kerf=entry.get("kerf"),
-        currency=_currency(entry.get("currency"), entry.get("locale"), faults),
+        currency=currency,
         prices_of=entry.get("prices_of"),
         stocks=stocks,
         wares=wares,
@@ -187,6 +190,7 @@ def _finish_stock(
     sales: list[Sale],
     nominal: tuple[Fraction, Fraction] | None,
 ) -> Stock | None:
+    faults += priced_once(sales)
     _positive(thick, f"'{key}'", entry.place.at("thick"), faults)
     _positive(width, f"'{key}'", entry.place.at("width"), faults)
     sales += _owned(key, entry, width, faults)

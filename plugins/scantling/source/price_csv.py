@@ -9,14 +9,13 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from scantling.fault import did_you_mean
-from scantling.measure import Money
+from scantling.measure import Money, currency_beside, is_sign_of
 from scantling.shop import PriceList
 from scantling.source.diagnostic import Diagnostic, from_found
 from scantling.source.document import LARGEST_FILE, Document, Found, make_document
 
 MOST_TOLD = 40
 """Articles that are named one by one before the rest is only counted."""
-_SIGNS = "$€£¥₹"
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +64,10 @@ def read_price_csv(name: str, data: bytes, how: PriceList, currency: str) -> Lis
     reading = _Reading(how, currency, document, found=found)
     if not found:
         _read_rows(reading)
+    if not reading.found and not reading.prices:
+        first = next(iter(how.articles), "")
+        help_line = f"the shop file reads articles such as '{first}'; is this the right list?"
+        reading.fault(1, "", "no article of this list is one that the shop file reads", help_line)
     missing = tuple(theirs for theirs, ours in how.articles.items() if ours not in reading.prices)
     if reading.found:
         missing = ()
@@ -136,8 +139,8 @@ def _read_row(row: list[str], line: int, columns: list[int], reading: _Reading) 
 
 def _money(text: str, line: int, reading: _Reading) -> Money | None:
     """Return a price, whatever stands between thousands, or None after noting a fault."""
-    sign = next((letter for letter in text if letter in _SIGNS), "")
-    if sign and sign != reading.currency:
+    sign = currency_beside(text)
+    if sign and not is_sign_of(sign, reading.currency):
         reading.fault(
             line,
             text,
