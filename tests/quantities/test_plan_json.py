@@ -19,7 +19,7 @@ WRITTEN = [
     *("materials.item", "materials.sold", "materials.unit_price", "materials.length", "cut_list.from"),
     *("boards.stock", "boards.sold", "boards.length", "boards.width", "cutting.kerf"),
 ]
-COUNTED_OFF = ["scantling", "steps.number", "pieces.number", "from_offcuts.strip"]
+COUNTED_OFF = ["scantling", "steps.number", "pieces.number", "cuts.number", "from_offcuts.strip"]
 """Ordinals and the version of the format: they name, and measure nothing."""
 
 FITTER = Fitter(read_plan(bench_data(), "bench"), read_shop(shop_data()))

@@ -19,6 +19,10 @@ QUANTITIES: tuple[Quantity, ...] = (
             "offcuts.y",
             "offcuts.length",
             "offcuts.width",
+            "cuts.x",
+            "cuts.y",
+            "cuts.length",
+            "cuts.width",
         ),
     ),
     Quantity(

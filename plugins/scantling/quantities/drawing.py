@@ -11,6 +11,7 @@ QUANTITIES: tuple[Quantity, ...] = (
         unit="in, mm",
         meaning="What the fence or the stop is set to for each cut of a board, in the order of the cuts.",
         room="drawing",
+        keys=("cuts.setting",),
     ),
     Quantity(
         id="model-3d",

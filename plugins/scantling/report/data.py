@@ -5,11 +5,11 @@ Lengths stand as exact inches in words ("35 1/2") and as shown; money as whole c
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from fractions import Fraction
 from typing import Any
 
-from scantling.cutting import CutBoard, CutPiece, KeptOffcut
+from scantling.cutting import Cut, CutBoard, CutPiece, KeptOffcut, Panel, cuts_in_order
 from scantling.formula import Value
 from scantling.measure import (
     Display,
@@ -186,7 +186,7 @@ class _Writer:
             "bound": self.money(cutting.bound),
             "proved": cutting.is_proved,
             "kerf": self.length(report.shop.kerf),
-            "boards": [self.board(board) for board in cutting.boards],
+            "boards": [self.board(board, cutting.order.length) for board in cutting.boards],
             "from_offcuts": [
                 {
                     "part": piece.part.id,
@@ -198,7 +198,8 @@ class _Writer:
             ],
         }
 
-    def board(self, board: CutBoard) -> dict[str, Any]:
+    def board(self, board: CutBoard, of_units: Callable[[int], Length]) -> dict[str, Any]:
+        cuts = cuts_in_order(board.raw.cuts) if board.raw.cuts is not None else []
         return {
             "board": board.name,
             "stock": board.stock.key,
@@ -207,6 +208,21 @@ class _Writer:
             "width": self.length(board.sale.width),
             "pieces": [self.piece(piece) for piece in board.pieces],
             "offcuts": [self.offcut(offcut) for offcut in board.offcuts],
+            "cuts": [self.cut(cut, panel, of_units) for cut, panel in cuts],
+        }
+
+    def cut(self, cut: Cut, panel: Panel, of_units: Callable[[int], Length]) -> dict[str, Any]:
+        """Return a cut with the panel that it parts; the setting is 0 or less where the blade only trims."""
+        return {
+            "number": cut.number,
+            "kind": cut.kind,
+            "setting": self.length(of_units(cut.setting)),
+            "x": self.length(of_units(panel.x)),
+            "y": self.length(of_units(panel.y)),
+            "length": self.length(of_units(panel.length)),
+            "width": self.length(of_units(panel.width)),
+            "at_store": cut.at_store,
+            "warning": cut.warning,
         }
 
     def piece(self, piece: CutPiece) -> dict[str, Any]:
