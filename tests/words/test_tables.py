@@ -9,8 +9,8 @@ import pytest
 
 from scantling.checks.topics import TOPICS
 from scantling.pages.theme import TEMPLATE_WORDS
-from scantling.plan.forms import JOINS, WORKS
 from scantling.plan.kinds import EDGES
+from scantling.plan.part_forms import JOINS, WORKS
 from scantling.words import LANGUAGES, language_of
 from scantling.words.german import TABLES
 from tests.support.our_words import asked, in_templates, unmarked

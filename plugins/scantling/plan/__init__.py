@@ -19,20 +19,7 @@ from scantling.plan.fitted import (
     FittedWork,
     Quoted,
 )
-from scantling.plan.forms import (
-    ERRATUM,
-    HARDWARE,
-    JOIN,
-    OPTION,
-    PART,
-    PHOTO,
-    PLAN,
-    ROOMS,
-    SIZE,
-    SKILLS,
-    STEP,
-    WORK,
-)
+from scantling.plan.forms import ERRATUM, OPTION, PHOTO, PLAN, ROOMS, SIZE, SKILLS
 from scantling.plan.model import (
     EndCut,
     EndCuts,
@@ -51,6 +38,7 @@ from scantling.plan.model import (
     Work,
 )
 from scantling.plan.offers import Offered, describe_choice, offered_choices, slug_of, write_choice
+from scantling.plan.part_forms import HARDWARE, JOIN, PART, STEP, WORK
 from scantling.plan.placement import ANCHORS, PLACE, REPEAT, Placement, Repeat
 from scantling.plan.placement_placed import Cut, Placed
 from scantling.plan.prose import Prose, Quote, read_prose

@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from scantling.fault import Place
 from scantling.form import (
-    CONDITION,
-    COUNT,
     FORMULA,
-    LENGTH_FORMULA,
     Choice,
     Date,
     Field,
@@ -23,9 +18,9 @@ from scantling.form import (
     Text,
     Words,
 )
-from scantling.plan.kinds import EdgesKind, EndsKind, FromKind, GlueUpKind, ProseKind, UsesKind
-from scantling.plan.model import Erratum, Photo, Work
-from scantling.plan.placement import PLACE
+from scantling.plan.entry import ACCEPTS, PROSE, Entry, entry
+from scantling.plan.model import Erratum, Photo
+from scantling.plan.part_forms import HARDWARE, JOIN, PART, STEP
 from scantling.plan.prose import EMPTY
 
 SKILLS = ("first project", "some practice", "experienced")
@@ -42,61 +37,6 @@ ROOMS = (
     "child's room",
 )
 """Where a piece may stand."""
-WORKS = (
-    "groove",
-    "dado",
-    "rabbet",
-    "notch",
-    "half-lap",
-    "pocket holes",
-    "holes",
-    "shelf pin holes",
-    "taper",
-    "curve",
-    "roundover",
-    "chamfer",
-)
-JOINS = (
-    "pocket screws",
-    "screws",
-    "brads and glue",
-    "nails",
-    "glue",
-    "dado",
-    "groove",
-    "rabbet",
-    "half-lap",
-    "bolts",
-    "dowels",
-)
-
-
-@dataclass(frozen=True, slots=True)
-class Entry:
-    """A record of a plan as it was read, before names are resolved."""
-
-    fields: Mapping[str, Any]
-    place: Place
-
-    def __getitem__(self, key: str) -> Any:
-        """Return what the author wrote for `key`, or the form's default."""
-        return self.fields[key]
-
-
-def entry(*, found_at: Place, **fields: Any) -> Entry:
-    """Return an entry of the fields that a form has read."""
-    return Entry(fields, found_at)
-
-
-_PROSE = ProseKind()
-_ACCEPTS = Field(
-    "accept",
-    Named(Text(), "checks by name, each with the reason"),
-    "checks that are silenced here, each with the reason",
-    default={},
-)
-_ONLY_IF = Field("only if", CONDITION, "it is there only where this holds", example="width > 60 in")
-_NOTE = Field("note", _PROSE, "a note for the builder", default=EMPTY)
 
 SIZE: Form[Entry] = Form(
     "a size",
@@ -140,174 +80,6 @@ OPTION: Form[Entry] = Form(
 """A choice that the reader makes."""
 
 
-def _work(*, found_at: Place, **fields: Any) -> Work:
-    return Work(place=found_at, **fields)
-
-
-WORK: Form[Work] = Form(
-    "the work",
-    _work,
-    (
-        Field("kind", Choice(WORKS), "what is done", required=True, example="groove"),
-        Field("where", Text(), "which face, edge or end", default="", example="inside face, back edge"),
-        Field("width", LENGTH_FORMULA, "how wide"),
-        Field("depth", LENGTH_FORMULA, "how deep"),
-        Field("length", LENGTH_FORMULA, "how long, if it does not run through"),
-        Field("from end", LENGTH_FORMULA, "how far the first is from the left end"),
-        Field("count", COUNT, "how many"),
-        Field("apart", LENGTH_FORMULA, "distance between two of them, centre to centre"),
-        _NOTE,
-    ),
-    "Work done on a part once it is cut to size.",
-    short="kind",
-)
-"""Work done on a part once it is cut to size."""
-PART: Form[Entry] = Form(
-    "a part",
-    entry,
-    (
-        Field("count", COUNT, "how many", example="4"),
-        Field("from", FromKind(), "the stock that it is cut from", example="2x4"),
-        Field(
-            "from offcut of",
-            Text(),
-            "the part whose offcut it is cut from, while that lasts",
-            default="",
-            example="leg",
-        ),
-        Field(
-            "length",
-            LENGTH_FORMULA,
-            "finished length, along the grain unless `grain` says otherwise",
-            required=True,
-            example="30 in",
-        ),
-        Field(
-            "width",
-            LENGTH_FORMULA,
-            "finished width; less than the stock's means a rip; left out: as wide as the stock",
-        ),
-        Field(
-            "thick",
-            LENGTH_FORMULA,
-            "finished thickness; left out: as thick as the stock, or as its layers together",
-        ),
-        Field("glued up", GlueUpKind(), "glued up from several pieces", example="2 layers"),
-        Field(
-            "longer",
-            LENGTH_FORMULA,
-            "how much longer the blank is cut, to be trimmed later",
-            example="1/2 in",
-        ),
-        Field(
-            "wider", LENGTH_FORMULA, "how much wider the blank is cut, to be trimmed later", example="1/4 in"
-        ),
-        Field(
-            "cut to fit",
-            LENGTH_FORMULA,
-            "the part is marked at assembly; how much is bought over",
-            example="1 in",
-        ),
-        Field(
-            "least width",
-            LENGTH_FORMULA,
-            "the narrowest that will still do, where the kerf eats into the last strip",
-        ),
-        Field(
-            "grain",
-            Choice(("length", "width", "any")),
-            "which side runs along the grain; left out: length",
-            default="",
-        ),
-        Field("band", EdgesKind(), "edges that are banded", default=()),
-        Field("band with", Text(), "the banding, an article of the shop file", default=""),
-        Field("ends", EndsKind(), "end cuts that are not square", example="mitre 45 deg"),
-        Field("work", ListOf(Record(WORK)), "grooves, holes and other work", default=()),
-        Field("place", ListOf(Record(PLACE)), "where each one sits and how it is turned", default=()),
-        _ONLY_IF,
-        _NOTE,
-        _ACCEPTS,
-    ),
-    "A kind of piece. Its name is yours; formulas use `name.length`, `.width`, `.thick` and `.count`.",
-)
-"""A kind of piece."""
-JOIN: Form[Entry] = Form(
-    "a join",
-    entry,
-    (
-        Field("join", Text(), "the two parts that meet", required=True, example="rail to leg"),
-        Field("with", Choice(JOINS), "what holds them", required=True, example="pocket screws"),
-        Field(
-            "fastener",
-            Text(),
-            "the article of the shop file; left out: chosen by the thicknesses",
-            default="",
-        ),
-        Field("each", COUNT, "fasteners in one joint", example="2"),
-        Field("joints", COUNT, "how many such joints there are", example="4"),
-        Field("glue", Choice(("yes", "no")), "whether glue goes in as well", default="no"),
-        Field("depth", LENGTH_FORMULA, "how deep the first part is let into the second"),
-        _ONLY_IF,
-    ),
-    "Two kinds of part that meet.",
-)
-"""Two kinds of part that meet."""
-HARDWARE: Form[Entry] = Form(
-    "a piece of hardware",
-    entry,
-    (
-        Field("count", COUNT, "how many"),
-        Field(
-            "area",
-            FORMULA,
-            "area to cover, all coats together; `surface` is the area of all parts",
-            example="2 * surface",
-        ),
-        Field("long", LENGTH_FORMULA, "length to cover, for what comes on a roll"),
-        Field("ware", Text(), "the article of the shop file, if it has another name there", default=""),
-        _ONLY_IF,
-        _NOTE,
-    ),
-    "Something bought that is not wood, by its name in the shop file.",
-    short="count",
-)
-"""Something bought that is not wood."""
-
-
-def _step_fields() -> tuple[Field, ...]:
-    return (
-        Field("title", _PROSE, "what is done", required=True, default=EMPTY),
-        Field("text", _PROSE, "how it is done", default=EMPTY),
-        Field(
-            "uses",
-            UsesKind("parts with commas between, each with a count or all of them: `4 leg, side strip`"),
-            "parts that this step uses up",
-            default=(),
-        ),
-        Field(
-            "needs",
-            UsesKind("hardware with commas between: `16 pocket screw, wood glue`"),
-            "hardware and supplies that it uses up",
-            default=(),
-        ),
-        Field("tools", Words(), "tools at hand", default=()),
-        Field("caution", ListOf(_PROSE), "what can hurt here", default=()),
-        Field("picture", Text(), "a photo beside the plan", default=""),
-        Field("picture alt", Text(), "what the photo shows, for who cannot see it", default=""),
-        _ONLY_IF,
-        _ACCEPTS,
-    )
-
-
-STEP: Form[Entry] = Form(
-    "a step",
-    entry,
-    _step_fields(),
-    "A `##` heading; `key: value` lines may stand right under it, then the words.",
-)
-"""One step of the building."""
-
-
 def _photo(*, found_at: Place, file: str, alt: str) -> Photo:
     return Photo(file, alt, found_at)
 
@@ -332,7 +104,7 @@ ERRATUM: Form[Erratum] = Form(
     _erratum,
     (
         Field("day", Date(), "when it was written", required=True),
-        Field("text", _PROSE, "what is to be known", required=True),
+        Field("text", PROSE, "what is to be known", required=True),
         Field("parts", Words(), "the parts that it touches", default=(), example="side rail, leg"),
     ),
 )
@@ -344,7 +116,7 @@ PLAN: Form[Entry] = Form(
         Field(
             "title", Text(300), "what is built", required=True, default="", example="Bench for the sea wall"
         ),
-        Field("summary", _PROSE, "one sentence for the catalog", default=EMPTY),
+        Field("summary", PROSE, "one sentence for the catalog", default=EMPTY),
         Field("tags", Words(), "words to find it by", default=()),
         Field("room", Choice(ROOMS), "where it stands", default=""),
         Field("skill", Choice(SKILLS), "how much practice it takes", default=""),
@@ -360,7 +132,7 @@ PLAN: Form[Entry] = Form(
             example="[hall-bench]",
         ),
         Field("tools", Words(), "tools that the whole plan takes", default=()),
-        Field("caution", ListOf(_PROSE), "what can hurt, for the whole plan", default=()),
+        Field("caution", ListOf(PROSE), "what can hurt, for the whole plan", default=()),
         Field("photo", Record(PHOTO), "a picture of the finished piece"),
         Field(
             "sizes", Named(Record(SIZE), "sizes by name"), "dimensions that the reader may choose", default={}
@@ -398,9 +170,9 @@ PLAN: Form[Entry] = Form(
         Field(
             "notes", ListOf(Record(ERRATUM)), "build notes: what the author would do differently", default=()
         ),
-        Field("intro", _PROSE, "words before the first step (in the body of the file)", default=EMPTY),
+        Field("intro", PROSE, "words before the first step (in the body of the file)", default=EMPTY),
         Field("steps", ListOf(Record(STEP)), "the steps (in the body of the file)", default=()),
-        _ACCEPTS,
+        ACCEPTS,
     ),
 )
 """A whole plan."""

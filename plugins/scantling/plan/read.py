@@ -8,7 +8,8 @@ from typing import Any
 
 from scantling.fault import Fault, Faulty, Note, Place, did_you_mean
 from scantling.formula import read_formula
-from scantling.plan.forms import PLAN, Entry
+from scantling.plan.entry import Entry
+from scantling.plan.forms import PLAN
 from scantling.plan.model import Hardware, Join, Part, Plan, Source, Step
 from scantling.plan.names import check_names
 from scantling.plan.poison import Poison

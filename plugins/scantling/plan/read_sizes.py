@@ -9,7 +9,7 @@ from fractions import Fraction
 from scantling.fault import Fault, Faulty, Place, did_you_mean
 from scantling.formula import Formula, Value, name_of, read_formula
 from scantling.measure import Angle, Length, write_number
-from scantling.plan.forms import Entry
+from scantling.plan.entry import Entry
 from scantling.plan.model import Option, Size
 
 Placed = tuple[Value, Place]
