@@ -157,14 +157,23 @@ def test_what_is_wrong_is_told(changes, expected):
     assert codes(**changes) == expected
 
 
-@pytest.mark.parametrize("name", ["2 by 4", "2x", "x4", "2/0x4", "123x4", "2x4x6", "", "2x123"])
+@pytest.mark.parametrize(
+    "name", ["2 by 4", "2x", "x4", "2/0x4", "123x4", "2x4x6", "2x4 8", "2x4cedar", "", "2x123"]
+)
 def test_what_is_no_nominal_size(name):
-    """Only `2x4` and `5/4x6` are sizes; other names are names."""
+    """Only `2x4`, `5/4x6` and `1x4 cedar` are sizes; other names are names."""
     assert nominal_size(name) is None
 
 
 @pytest.mark.parametrize(
-    ("name", "nominal"), [("2x4", (2, 4)), ("1 X 6", (1, 6)), ("5/4x6", (Fraction(5, 4), 6)), ("4×4", (4, 4))]
+    ("name", "nominal"),
+    [
+        ("2x4", (2, 4)),
+        ("1 X 6", (1, 6)),
+        ("5/4x6", (Fraction(5, 4), 6)),
+        ("4×4", (4, 4)),
+        ("1x4 western cedar", (1, 4)),
+    ],
 )
 def test_nominal_sizes_are_read_as_people_write_them(name, nominal):
     """Small or capital, with the sign, with spaces."""

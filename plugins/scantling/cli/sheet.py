@@ -76,6 +76,10 @@ def _board(board: Data) -> Iterator[str]:
         yield f"   kept: {offcut['length']['text']} x {offcut['width']['text']}"
 
 
+def _is_nothing(total: str | int | None) -> bool:
+    return total in {None, 0} or str(total).startswith("0.00 ")
+
+
 def _sums(data: Data) -> str:
     totals = data["totals"]
     rows = [("cost", totals["cost"]["text"]), ("of which wood", totals["wood_cost"]["text"])]
@@ -86,7 +90,7 @@ def _sums(data: Data) -> str:
         ("sheets", "sheets"),
         ("yield", "yield"),
     )
-    rows += [(label, str(totals[key])) for key, label in named if totals[key] is not None]
+    rows += [(label, str(totals[key])) for key, label in named if not _is_nothing(totals[key])]
     if totals["weight"]:
         rows.append(("weight", totals["weight"]["text"]))
     cutting = data["cutting"]

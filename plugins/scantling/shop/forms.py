@@ -126,7 +126,7 @@ LUMBER: Form[Entry] = Form(
         _OWNED,
         _NOTE,
     ),
-    "Boards and construction lumber, by nominal size: `2x4`, `1x6`. Actual sizes follow PS 20.",
+    "Boards and construction lumber, by nominal size: `2x4`, `1x6`, `1x4 cedar`. Actual sizes follow PS 20.",
 )
 """Boards sold by nominal size."""
 SIZED: Form[Entry] = Form(

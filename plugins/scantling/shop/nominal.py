@@ -23,11 +23,11 @@ THICKNESS = {
 }
 """Nominal to actual thickness, dry, in inches (PS 20, boards and dimension lumber)."""
 
-_PATTERN = re.compile(r"(\d{1,2}(?:/\d{1,2})?)\s*[xX×]\s*(\d{1,2})")
+_PATTERN = re.compile(r"(\d{1,2}(?:/\d{1,2})?)\s*[xX×]\s*(\d{1,2})(?:\s+[^\W\d_].*)?")
 
 
 def nominal_size(name: str) -> tuple[Fraction, Fraction] | None:
-    """Return nominal (thickness, width) in inches if `name` is written like `2x4` or `5/4x6`."""
+    """Return nominal (thickness, width) in inches if `name` is like `2x4`, `5/4x6` or `1x4 cedar`."""
     found = _PATTERN.fullmatch(name.strip())
     if not found or found[1].endswith("/0"):
         return None
