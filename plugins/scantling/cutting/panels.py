@@ -11,26 +11,27 @@ from scantling.cutting.greedy import greedy
 from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need
-from scantling.cutting.rebuild import Rebuilder, number_of, unused
+from scantling.cutting.rebuild import Rebuilder
 from scantling.cutting.relaxation import Relaxation, Unfinished
 from scantling.cutting.search import Amounts, Search, Verdict
 from scantling.cutting.steps import Chance, Steps
+from scantling.cutting.thrift import Thrift
 from scantling.cutting.whole_boards import Taker
 
 MANY_PIECES = 60
 """With more pieces than this, a first answer is made in another way."""
 
-VERY_MANY_PIECES = 250
-"""With more pieces than this, boards are done without before lists are looked at."""
+FEW_PIECES = 30
+"""With more pieces than this from one sort of stock, likewise."""
+
+MANY_COPIES = 8
+"""With so many pieces of a kind, a linear programme says which boards to take first."""
+
+SHARES = (40, 80)
+"""So many hundredths of the work left go into making that answer cheaper, before and after more is proved."""
 
 ROUNDS = (40, 250, 600, 1200, 2400)
 """How many rounds of rebuilding are tried at each effort."""
-
-MORE = 5
-"""Where there is an answer to begin with, so many times as many are tried."""
-
-PATIENCE = (10, 10, 4, 1)
-"""By how many hundredths what is left may then grow for a while, at each effort."""
 
 LEAVE = 100_000
 """How many steps a linear programme may take at the first effort."""
@@ -48,7 +49,9 @@ class PanelCutter:
         self.family, self.steps = family, steps
         self.prices = tuple(sort.price for sort in family.sorts)
         self.most = tuple(sort.most for sort in family.sorts)
-        self.large = sum(kind.count for kind in family.kinds) > MANY_PIECES
+        self.large = sum(kind.count for kind in family.kinds) > (
+            MANY_PIECES if len(family.sorts) > 1 else FEW_PIECES
+        )
         self.bars = [bars_of(family, False), bars_of(family, True)]
         self.needs: list[Need] = [area_need(family)]
         for bars in self.bars:
@@ -57,7 +60,6 @@ class PanelCutter:
                 self.needs.append(need)
         self.known: Known = {}
         self.answer: list[Layout] | None = None
-        self.builders: dict[Amounts, Rebuilder] = {}
         self.bases: dict[Amounts, list[tuple[float, int, tuple[int, ...]]]] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
 
@@ -66,28 +68,22 @@ class PanelCutter:
         return sum([layout.sort.price for layout in layouts])
 
     def first(self) -> list[Layout] | None:
-        """Return some answer, and keep it to begin with."""
-        self.answer = self._first()
-        if self.answer and sum(kind.count for kind in self.family.kinds) > VERY_MANY_PIECES:
-            self._shrink(self.steps.done + self.steps.left // 2)
-        return self.answer
-
-    def _shrink(self, until: int) -> None:
-        """Do without the emptiest board as long as its pieces find places on the others."""
-        while self.answer and self.steps.done < until:
-            fullest = sorted(self.answer, key=lambda layout: unused(layout, self.family))[:-1]
-            sorts = [number_of(layout, self.family) for layout in fullest]
-            search = Rebuilder(self.family, sorts, self.steps, Chance())
-            search.begin_with(self.answer)
-            search.patience = PATIENCE[-1]
-            found = search.improve(ROUNDS[0] * MORE) if sorts else None
-            if found is None:
-                return
-            self.answer = found
+        """Return some answer; where there is much to cut, the cheapest found in most of the work allowed."""
+        self.answer = answer = self._first()
+        if answer and self.large:
+            thrift = Thrift(self.family, answer, self.steps, Chance())
+            for share in SHARES:
+                least = max(need.least_cost(self.prices, self.most) for need in self.needs)
+                answer = thrift.run(least, self.steps.done + self.steps.left * share // 100)
+                if self.cost(answer) > least and self.relaxation is not None and share == SHARES[0]:
+                    self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 2))
+            self.answer = answer
+        return answer
 
     def _first(self) -> list[Layout] | None:
         """Take whole boards from what fractions would do, and search the rest; or fill board after board."""
-        if not self.large or self.relaxation is None:
+        kinds = self.family.kinds
+        if self.relaxation is None or sum(kind.count for kind in kinds) < MANY_COPIES * len(kinds):
             return greedy(self.family, self.steps)
         self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 5))
         taker = Taker(self.family, self.steps, self.steps.done + self.steps.left // 4)
@@ -138,27 +134,14 @@ class PanelCutter:
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
         rounds = ROUNDS[min(effort, len(ROUNDS) - 1)]
         if self.large and self.answer:
-            found = self._builder(amounts, sorts, self.answer, effort).improve(rounds * MORE)
-        else:
-            found = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1)).run(rounds)
+            return Verdict.UNDECIDED
+        found = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1)).run(rounds)
         if found is None and effort >= 1 and self.relaxation is not None and amounts in self.bases:
             self.relaxation.bases = self.bases[amounts]
             until = min(self.steps.most, self.steps.done + DIVE * effort * effort)
             diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known, until)
             found = diver.dive(amounts, 1 + effort, self.relaxation)
-        if found is not None:
-            self.answer = found
         return Verdict.UNDECIDED if found is None else found
-
-    def _builder(
-        self, amounts: Amounts, sorts: Sequence[int], answer: Sequence[Layout], effort: int
-    ) -> Rebuilder:
-        """Return the search that goes on from where it left a list, at first from the answer known."""
-        if amounts not in self.builders:
-            self.builders[amounts] = Rebuilder(self.family, sorts, self.steps, Chance())
-            self.builders[amounts].begin_with(answer)
-        self.builders[amounts].patience = PATIENCE[min(effort, len(PATIENCE) - 1)]
-        return self.builders[amounts]
 
 
 def area_need(family: Family) -> Need:

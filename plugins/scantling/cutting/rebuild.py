@@ -18,6 +18,9 @@ OpenBoard = list[Any]
 """[sort, across, spare length, length, width, sections]; a section is [length, spare width, strips], a strip
 [width, used length, pieces]. Lists, because this is where most of the time is spent."""
 
+PATIENCE = 50
+"""By so many hundredths what is left may be more than the least that was left, for a while."""
+
 
 class Rebuilder:
     """Boards of one shopping list, and the search for a way to lay all pieces on them."""
@@ -32,8 +35,6 @@ class Rebuilder:
         self.areas = [kind.length * kind.width for kind in family.kinds]
         self.boards = [self.empty(number, bool(chance.below(2))) for number in self.sorts]
         self.left: list[int] = []
-        self.patience = 50
-        """By so many hundredths what is left may be more than the least that was left, for a while."""
 
     def empty(self, number: int, across: bool) -> OpenBoard:  # noqa: FBT001
         """Return a board with nothing on it."""
@@ -59,7 +60,7 @@ class Rebuilder:
                 return None
             boards, loose = self.ruin()
             self.steps.done += 10
-            limit = max(worst, best * (1 + chance.below(self.patience) / 100))
+            limit = max(worst, best * (1 + chance.below(PATIENCE) / 100))
             boards, left = self.recreate(boards, loose, limit)
             area = sum([areas[k] for k in left])
             if area <= limit:
@@ -67,29 +68,9 @@ class Rebuilder:
                 best = min(best, area)
         return self.layouts() if not self.left else None
 
-    def begin_with(self, layouts: Sequence[Layout]) -> None:
-        """Take over the fullest boards of an answer as far as they are on the list; the rest is loose."""
-        free = [0] * len(self.family.sorts)
-        for number in self.sorts:
-            free[number] += 1
-        kept: list[OpenBoard] = []
-        loose: list[int] = []
-        for layout in sorted(layouts, key=lambda layout: unused(layout, self.family)):
-            number = number_of(layout, self.family)
-            if free[number]:
-                free[number] -= 1
-                kept.append(self._opened(number, layout))
-            else:
-                counts = layout.counts(len(self.areas))
-                loose += [kind for kind, count in enumerate(counts) for _ in range(count)]
-        fresh = [
-            self.empty(number, bool(self.chance.below(2))) for number, n in enumerate(free) for _ in range(n)
-        ]
-        self.boards, self.left = kept + fresh, loose
-
-    def _opened(self, number: int, layout: Layout) -> OpenBoard:
+    def opened(self, layout: Layout) -> OpenBoard:
         """Return a layout as a board on which more may be put."""
-        board = self.empty(number, layout.across)
+        board = self.empty(number_of(layout, self.family), layout.across)
         for section in layout.sections:
             strips: list[list[Any]] = [
                 [strip.width, sum([p[2] for p in strip.pieces]), strip.pieces] for strip in section.strips
@@ -263,10 +244,3 @@ class Rebuilder:
 def number_of(layout: Layout, family: Family) -> int:
     """Return which sort of the family a board is."""
     return next(at for at, sort in enumerate(family.sorts) if sort.item == layout.sort.item)
-
-
-def unused(layout: Layout, family: Family) -> int:
-    """Return how much of a board no piece lies on."""
-    counts = layout.counts(len(family.kinds))
-    used = [n * kind.length * kind.width for n, kind in zip(counts, family.kinds, strict=True)]
-    return layout.sort.length * layout.sort.width - sum(used)
