@@ -6,7 +6,8 @@ from scantling.drawing.body import Body, is_drawable, make_bodies
 from scantling.drawing.corner_view import corner_view, exploded_view
 from scantling.drawing.cut_diagram import cut_diagram, told
 from scantling.drawing.cut_order import cut_order
-from scantling.drawing.detail import detail_drawing, work_words
+from scantling.drawing.detail import detail_drawing
+from scantling.drawing.detail_words import work_words
 from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.elevation import FACES, elevation
 from scantling.drawing.escape import escape

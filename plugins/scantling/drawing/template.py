@@ -13,7 +13,8 @@ from itertools import pairwise
 from math import cos, pi
 
 from scantling.drawing.body import Body, make_bodies
-from scantling.drawing.detail import end_words, hole_columns, work_words
+from scantling.drawing.detail_words import end_words, work_words
+from scantling.drawing.detail_work import hole_columns
 from scantling.drawing.shape import Circle, Line, Point, Polygon, Scene, Shape, Text
 from scantling.geometry import Solid, cross, dot, minus, unit
 from scantling.measure import Angle, Display, Length, tangent
