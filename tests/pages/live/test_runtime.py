@@ -59,6 +59,15 @@ def test_the_engine_goes_without_what_only_a_build_needs(made):
     assert "scantling/pages/markdown_words.pyc" not in names
 
 
+def test_whatever_a_browser_is_given_has_a_say_in_its_name(made):
+    """A change of any file of the engine makes another engine, so that no site shows an old one."""
+    with zipfile.ZipFile(made.folder / "engine.zip") as archive:
+        given = {name.removesuffix("c") for name in archive.namelist() if name.endswith(".pyc")}
+
+    assert given <= {path.relative_to(runtime.PLUGINS).as_posix() for path in runtime.sources()}
+    assert "scantling/words/say.py" in given
+
+
 def test_packing_twice_gives_the_same_bytes(made, tmp_path):
     """On any day, the same engine makes the same archives."""
     core = next(made.folder.parent.glob("pyodide-*"))

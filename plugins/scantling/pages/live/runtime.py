@@ -19,6 +19,8 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from scantling.pages.live.pack import ROOMS
+
 PYODIDE = "314.0.7"
 SHA512 = (
     "d18bd7c4485f11da4b7dbfd790cd8114078c44eab488c517d9bcf31fda4eb6dc"
@@ -41,21 +43,6 @@ PACKING = ("python_stdlib.zip", "pyodide-lock.json", "package.json")
 """What the packing needs besides."""
 HERE = Path(__file__).parent
 PLUGINS = HERE.parents[2]
-ROOMS = [
-    "fault",
-    "measure",
-    "geometry",
-    "formula",
-    "form",
-    "shop",
-    "plan",
-    "cutting",
-    "report",
-    "drawing",
-    "calculators",
-    "checks",
-    "pages",
-]
 HOW = "install Node.js, or: pip install 'scantling[live]'"
 _PATIENCE = 300
 _KEPT = 6
@@ -153,11 +140,17 @@ def cache_folder() -> Path:
     return base / "scantling"
 
 
+def sources() -> list[Path]:
+    """Return every file of the package of which the engine may be made."""
+    package = PLUGINS / "scantling"
+    rooms = [path for room in (*ROOMS, "pages") for path in (package / room).rglob("*.py")]
+    return sorted([*package.glob("*.py"), *rooms])
+
+
 def _digest() -> str:
     """Return a name for what is made of this core and this engine."""
     told = hashlib.sha256(SHA512.encode())
-    paths = [path for room in ROOMS for path in (PLUGINS / "scantling" / room).rglob("*.py")]
-    for path in [*sorted(paths), HERE / "pack.mjs", HERE / "NOTICE.txt"]:
+    for path in [*sources(), HERE / "pack.mjs", HERE / "NOTICE.txt"]:
         told.update(path.relative_to(PLUGINS).as_posix().encode() + b"\0" + path.read_bytes() + b"\0")
     return told.hexdigest()[:16]
 
