@@ -88,6 +88,8 @@ class PanelCutter:
         self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 5))
         taker = Taker(self.family, self.steps, self.steps.done + self.steps.left // 4)
         left = taker.take(self.relaxation)
+        if not taker.boards:
+            return greedy(self.family, self.steps)
         layouts = Rebuilder(self.family, [], self.steps, Chance()).layouts_of(taker.boards)
         rest = self._rest(left)
         return greedy(self.family, self.steps) if rest is None else layouts + rest
