@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from tests.serving import Serving
+from tests.support.live_page import fresh_pages
 
 
 @pytest.fixture(scope="session")
@@ -29,3 +30,16 @@ def site(once, root) -> Path:
 def served(site, serve_folder) -> Serving:
     """Return the demo site on a web server."""
     return serve_folder(site)
+
+
+@pytest.fixture(scope="module")
+def home(site, serve_folder) -> Serving:
+    """Return the site as a host serves it that many sites share: below a path, with no special headers."""
+    return serve_folder(site, under="shop/by-the-harbour")
+
+
+@pytest.fixture
+def fresh(browser):
+    """Return a function that opens a page in a context of its own; no page may log an error."""
+    with fresh_pages(browser) as open_page:
+        yield open_page

@@ -3,18 +3,12 @@
 from __future__ import annotations
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 
+from tests.support.axe import violations
 from tests.support.live_page import choose, told, wait
 
 pytestmark = [pytest.mark.browser, pytest.mark.timeout(300)]
 SCREENS = {"phone": {"width": 390, "height": 844}, "desktop": {"width": 1280, "height": 900}}
-
-
-def violations(page) -> list[tuple[str, list[str]]]:
-    """Return what axe-core finds wrong, with the pieces of the page."""
-    found = Axe().run(page).response["violations"]
-    return [(one["id"], [node["html"][:140] for node in one["nodes"]]) for one in found]
 
 
 @pytest.mark.parametrize(("screen", "scheme"), [("phone", "dark"), ("desktop", "light")])

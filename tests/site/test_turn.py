@@ -9,47 +9,25 @@ from pathlib import Path
 
 import pytest
 import trimesh
-from axe_playwright_python.sync_playwright import Axe
 
 from scantling.measure import Display, read_length
 from scantling.plan import Choice
 from scantling.report import plan_data, report_on
 from scantling.source import load_plan, load_shop
-from tests.serving import Serving
-from tests.support.live_page import READY, choose, wait, watch
+from tests.support.axe import violations
+from tests.support.live_page import BENCH, DESKTOP, PHONE, READY, choose, fresh_pages, wait
 from tools import chromium
 
 pytestmark = [pytest.mark.browser, pytest.mark.timeout(600)]
 
-PHONE = {"width": 390, "height": 844}
-DESKTOP = {"width": 1280, "height": 900}
-BENCH = "plans/entry-bench/"
 PLANS = Path(__file__).resolve().parents[2] / "plans"
-
-
-@pytest.fixture(scope="module")
-def home(site, serve_folder) -> Serving:
-    """Return the site below a path, with no special headers."""
-    return serve_folder(site, under="shop/by-the-harbour")
 
 
 @pytest.fixture
 def fresh(browser):
-    """Return a function that opens a page in a context of its own; no page may log an error."""
-    opened = []
-
-    def open_page(viewport=DESKTOP, **how):
-        context = browser.new_context(viewport=viewport, service_workers="block", **how)
-        context.set_default_timeout(READY)
-        page = context.new_page()
-        opened.append((context, watch(page)))
-        return page
-
-    yield open_page
-    for context, _ in opened:
-        context.close()
-
-    assert [trouble for _, trouble in opened if trouble] == []
+    """Return a function that opens a page in a context of its own, without what is kept for another visit."""
+    with fresh_pages(browser, service_workers="block") as open_page:
+        yield open_page
 
 
 def turn(page) -> None:
@@ -278,6 +256,6 @@ def test_axe_finds_nothing_while_it_is_open(fresh, home, scheme):
     page.goto(home.url + BENCH)
     turn(page)
     page.keyboard.press("Enter")
-    found = Axe().run(page).response["violations"]
+    found = violations(page)
 
-    assert [(one["id"], [node["html"][:120] for node in one["nodes"]]) for one in found] == []
+    assert found == []

@@ -3,10 +3,15 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from typing import Any
 
 READY = 90_000
 """Milliseconds that the engine may take on a busy machine."""
+PHONE = {"width": 390, "height": 844}
+DESKTOP = {"width": 1280, "height": 900}
+BENCH = "plans/entry-bench/"
 
 
 def say(page) -> str:
@@ -34,9 +39,21 @@ def choose(page, name: str, text: str) -> None:
     size(page, name).press("Tab")
 
 
+IN_SIGHT = """part => {
+  const late = [part, ...part.querySelectorAll("*")];
+  for (let above = part.parentElement; above; above = above.parentElement) late.push(above);
+  const laid = late.filter(one => getComputedStyle(one).contentVisibility === "auto");
+  for (const one of laid) one.style.contentVisibility = "visible";
+  const words = part.innerText;
+  for (const one of laid) one.style.contentVisibility = "";
+  return words;
+}"""
+"""The words of a part of a page as a reader sees them who scrolls there; what is far is laid out late."""
+
+
 def fragment(page, name: str) -> str:
     """Return the words of a piece of the page, with plain spaces."""
-    words = page.locator(f'[data-fragment="{name}"]').inner_text()
+    words = page.locator(f'[data-fragment="{name}"]').evaluate(IN_SIGHT)
     return re.sub(r"\s+", " ", words.replace("\N{NO-BREAK SPACE}", " "))
 
 
@@ -59,3 +76,27 @@ def watch(page) -> list[str]:
     page.on("console", lambda message: message.type == "error" and trouble.append(message.text))
     page.on("pageerror", lambda error: trouble.append(str(error)))
     return trouble
+
+
+@contextmanager
+def fresh_pages(browser, **usual: Any) -> Iterator[Callable[..., Any]]:
+    """Give a function that opens a page in a context of its own; in the end no page may have logged an error.
+
+    Args:
+        usual: how every context is opened.
+    """
+    opened = []
+
+    def open_page(viewport: Mapping[str, int] = DESKTOP, **how: Any) -> Any:
+        context = browser.new_context(viewport=viewport, **usual, **how)
+        context.set_default_timeout(READY)
+        page = context.new_page()
+        opened.append((context, watch(page)))
+        return page
+
+    try:
+        yield open_page
+    finally:
+        for context, _ in opened:
+            context.close()
+    assert [trouble for _, trouble in opened if trouble] == []
