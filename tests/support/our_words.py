@@ -7,6 +7,9 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
+from scantling.calculators import calculators
+from scantling.checks import CHECKS
+from scantling.checks.use_heights import USES
 from scantling.pages.live.script_words import words_in
 
 PACKAGE = Path(__file__).resolve().parents[2] / "plugins" / "scantling"
@@ -31,6 +34,22 @@ def asked() -> Iterator[tuple[str, bool]]:
                         yield from ((words, True) for words in _literals(node.args[1]))
     for path in SCRIPTS:
         yield from ((words, False) for words in words_in(path.read_text("utf-8")))
+
+
+def of_calculators() -> Iterator[str]:
+    """Yield what every calculator says of itself and asks."""
+    for one in calculators():
+        yield from (one.title, one.question, one.exactness, one.caution, one.words, one.example.story)
+        yield from (*one.formula, *one.source)
+        for ask in one.asks:
+            yield from (ask.label, ask.help, *ask.choices)
+
+
+def of_checks() -> Iterator[str]:
+    """Yield what the page of checks says of each, and the uses whose heights are compared."""
+    for check in CHECKS:
+        yield from (check.group, check.title, check.meaning, check.source, check.quotes)
+    yield from (use.name for use in USES)
 
 
 def unmarked() -> Iterator[str]:

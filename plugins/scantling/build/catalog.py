@@ -17,7 +17,7 @@ from scantling.build.workers import do_all
 from scantling.pages import Choices, Finished, gather_pages, prices_page
 from scantling.report import PriceRecord, price_record
 from scantling.source import PLAN_FILE, SHOP_FILE, load_shop, read_price_file
-from scantling.words import language_of, speaking
+from scantling.words import ENGLISH, language_of, speaking
 
 PAGES = "pages"
 PICTURES = {".jpg", ".jpeg", ".png", ".webp", ".avif", ".gif"}
@@ -67,7 +67,8 @@ def build_catalog(folder: Path, how: How, *, cache: Cache | None = None) -> Buil
 
 
 def _build(folder: Path, how: How, cache: Cache) -> Built:
-    shop = load_shop(folder / SHOP_FILE, root=folder.resolve().parent)
+    with speaking(ENGLISH):  # as every message for authors
+        shop = load_shop(folder / SHOP_FILE, root=folder.resolve().parent)
     found: dict[str, Made | None] = {}
     missing: list[Job] = []
     for job in _jobs(folder, how):

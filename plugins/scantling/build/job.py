@@ -16,7 +16,7 @@ from scantling.build.remembered import DiskMemory
 from scantling.pages import Choices, Drafting, Finished, PlanMade, around, plan_pages, prose_links
 from scantling.report import PlanCost, plan_cost
 from scantling.source import PLAN_FILE, SHOP_FILE, SourcePlan, SourceShop, claim_of, load_plan, load_shop
-from scantling.words import language_of, speaking
+from scantling.words import ENGLISH, language_of, speaking
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,8 +50,11 @@ class Made:
 def finish(job: Job) -> Made:
     """Return everything that is made of one plan."""
     language = language_of(job.choices.language)
-    with speaking(language), tempfile.TemporaryDirectory(prefix="scantling-") as aside:
-        return _finish(job, _read(job, Path(aside)), Cache(job.cache))
+    with tempfile.TemporaryDirectory(prefix="scantling-") as aside:
+        with speaking(ENGLISH):  # as every message for authors
+            plan = _read(job, Path(aside))
+        with speaking(language):
+            return _finish(job, plan, Cache(job.cache))
 
 
 def _read(job: Job, aside: Path) -> SourcePlan:

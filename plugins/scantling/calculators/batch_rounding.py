@@ -19,6 +19,7 @@ from scantling.calculators.kit import (
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Scene, Shape
 from scantling.measure import Length, Rounded, round_to_total
+from scantling.words import say
 
 MOST_PARTS = 60
 NOTHING = Length(0)
@@ -49,7 +50,9 @@ def compute(given: Given) -> Result:
         exact = tuple(batch.length for batch in batches for _ in range(batch.count))
         if len(exact) > MOST_PARTS:
             raise given.refuse(
-                "sizes", f"{len(exact)} sizes are too many", mend=f"write at most {MOST_PARTS}"
+                "sizes",
+                say("{count} sizes are too many", count=len(exact)),
+                mend=say("write at most {most}", most=MOST_PARTS),
             )
         total = sum(exact, NOTHING) + gap * (len(exact) - 1)
     else:
@@ -63,11 +66,13 @@ def compute(given: Given) -> Result:
 def _must_fit(given: Given, total: Length, gap: Length) -> None:
     parts, grow = given.count("parts"), given.length("grow")
     if gap * (parts - 1) >= total:
-        raise given.refuse("gap", "the gaps take the whole", given.under(total / (parts - 1)))
+        raise given.refuse("gap", say("the gaps take the whole"), given.under(total / (parts - 1)))
     room = total - gap * (parts - 1)
     steps = parts * (parts - 1) // 2
     if grow * steps >= room:
-        raise given.refuse("grow", "steps so large leave nothing for the first", given.under(room / steps))
+        raise given.refuse(
+            "grow", say("steps so large leave nothing for the first"), given.under(room / steps)
+        )
 
 
 def _figures(given: Given, stack: Stack) -> tuple[Figure, ...]:
@@ -75,22 +80,37 @@ def _figures(given: Given, stack: Stack) -> tuple[Figure, ...]:
     together = sum((one.value for one in stack.shown), NOTHING)
     exact = sum(stack.exact, NOTHING)
     return (
-        Figure("first", "First", stack.shown[0].value, main=True),
-        Figure("last", "Last", stack.shown[-1].value, main=True),
-        Figure("sum", "Sizes as shown, added up", together),
-        Figure("whole", "The whole, gaps included", stack.total),
-        Figure("alone", "Rounded each alone they would be out by", abs(alone - exact), fine=True),
-        Figure("together", "Rounded together they are out by", abs(together - exact), fine=True),
+        Figure("first", say("First"), stack.shown[0].value, main=True),
+        Figure("last", say("Last"), stack.shown[-1].value, main=True),
+        Figure("sum", say("Sizes as shown, added up"), together),
+        Figure("whole", say("The whole, gaps included"), stack.total),
+        Figure("alone", say("Rounded each alone they would be out by"), abs(alone - exact), fine=True),
+        Figure("together", say("Rounded together they are out by"), abs(together - exact), fine=True),
     )
 
 
 def _working(given: Given, stack: Stack) -> tuple[str, ...]:
     count, shown = len(stack.exact), given.display
     if given.has("sizes"):
-        return (f"{count} sizes, together {exactly(sum(stack.exact, NOTHING), shown)}",)
+        return (
+            say(
+                "{count} sizes, together {exact}",
+                count=count,
+                exact=exactly(sum(stack.exact, NOTHING), shown),
+            ),
+        )
     steps, grow = count * (count - 1) // 2, exactly(given.length("grow"), shown)
     room = exactly(stack.total - stack.gap * (count - 1), shown)
-    return (f"first: ({room} − {steps} × {grow}) ÷ {count} = {exactly(stack.exact[0], shown)}",)
+    return (
+        say(
+            "first: ({room} − {steps} × {grow}) ÷ {count} = {exact}",
+            room=room,
+            steps=steps,
+            grow=grow,
+            count=count,
+            exact=exactly(stack.exact[0], shown),
+        ),
+    )
 
 
 def _table(given: Given, stack: Stack) -> Table:
@@ -100,13 +120,15 @@ def _table(given: Given, stack: Stack) -> Table:
         at = at + shown.value
         rows.append((i + 1, exactly(exact, given.display), given.display.length(exact), shown.text, at))
         at = at + stack.gap
-    headings = ("Part", "Exactly", "Rounded alone", "Cut to", "Ends at")
-    return Table("Every part", headings, tuple(rows))
+    headings = (say("Part"), say("Exactly"), say("Rounded alone"), say("Cut to"), say("Ends at"))
+    return Table(say("Every part"), headings, tuple(rows))
 
 
 def _remarks() -> tuple[str, ...]:
     return (
-        "Each is within one mark of its exact size, and together they are the whole to the nearest mark.",
+        say(
+            "Each is within one mark of its exact size, and together they are the whole to the nearest mark."
+        ),
     )
 
 
@@ -129,8 +151,8 @@ def draw(given: Given, result: Result) -> Scene:
     return scene(
         frame.bottom + 16,
         shapes,
-        "Parts that add up",
-        f"{len(stack.exact)} parts, together {given.write(stack.total)}.",
+        say("Parts that add up"),
+        say("{count} parts, together {total}.", count=len(stack.exact), total=given.write(stack.total)),
     )
 
 

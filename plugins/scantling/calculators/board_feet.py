@@ -15,6 +15,7 @@ from scantling.measure import (
     surface_measure,
     write_decimal,
 )
+from scantling.words import say
 
 NOMINAL, ROUGH, ACTUAL = "nominal", "rough", "actual"
 _RULE = {NOMINAL: board_feet_nominal, ROUGH: board_feet_hardwood, ACTUAL: board_feet}
@@ -26,20 +27,28 @@ def compute(given: Given) -> Result:
     thickness, width, length = given.length("thickness"), given.length("width"), given.length("length")
     each = Fraction(_RULE[rule](thickness, width, length))
     if each == 0:
-        message = "a board with less than half a square foot of face counts as nothing when tallied rough"
+        message = say(
+            "a board with less than half a square foot of face counts as nothing when tallied rough"
+        )
         raise given.refuse("length", message, given.least(Length(72) * Length(1) / width))
     total = each * count
     buy = total * (1 + given.number("waste") / 100)
     figures = [
-        Figure("total", "One piece" if count == 1 else f"All {count} together", total, "bd ft", main=True),
-        Figure("buy", "To buy, waste included", buy, "bd ft", main=True),
+        Figure(
+            "total",
+            say("One piece") if count == 1 else say("All {count} together", count=count),
+            total,
+            "bd ft",
+            main=True,
+        ),
+        Figure("buy", say("To buy, waste included"), buy, "bd ft", main=True),
     ]
     if count > 1:
-        figures.insert(0, Figure("each", "Each piece", each, "bd ft"))
+        figures.insert(0, Figure("each", say("Each piece"), each, "bd ft"))
     if given.has("price"):
         price = given.money("price")
-        figures.append(Figure("cost", "Price", price.times(buy), main=True))
-        figures.append(Figure("cost-each", "Price of one, without waste", price.times(each)))
+        figures.append(Figure("cost", say("Price"), price.times(buy), main=True))
+        figures.append(Figure("cost-each", say("Price of one, without waste"), price.times(each)))
     return Result(tuple(figures), _working(given, each, total, buy), (), _remarks(given))
 
 
@@ -49,19 +58,29 @@ def _working(given: Given, each: Fraction, total: Fraction, buy: Fraction) -> tu
     counted = max(thickness, Length(1)) if given.choice("counted") != ACTUAL else thickness
     if given.choice("counted") == ROUGH:
         face = surface_measure(width, length)
-        first = (
-            f"face: {exactly(width, shown)} × {exactly(length, shown)} = {face} sq ft, to the "
-            "nearest whole one"
+        first = say(
+            "face: {width} × {length} = {face} sq ft, to the nearest whole one",
+            width=exactly(width, shown),
+            length=exactly(length, shown),
+            face=face,
         )
-        lines = [first, f"each: {face} × {fraction(counted.inches)} in thick = {fraction(each)} bd ft"]
+        lines = [
+            first,
+            say(
+                "each: {face} × {counted} in thick = {each} bd ft",
+                face=face,
+                counted=fraction(counted.inches),
+                each=fraction(each),
+            ),
+        ]
     else:
         sides = " × ".join(exactly(side, shown) for side in (counted, width, length))
-        lines = [f"each: {sides} ÷ 144 cu in = {_feet(each)}"]
+        lines = [say("each: {sides} ÷ 144 cu in = {each}", sides=sides, each=_feet(each))]
     waste = fraction(given.number("waste"))
     return (
         *lines,
-        f"together: {count} × {_feet(each)} = {_feet(total)}",
-        f"with {waste}% waste: {_feet(buy)}",
+        say("together: {count} × {each} = {total}", count=count, each=_feet(each), total=_feet(total)),
+        say("with {waste}% waste: {buy}", waste=waste, buy=_feet(buy)),
     )
 
 
@@ -72,7 +91,7 @@ def _feet(number: Fraction) -> str:
 def _remarks(given: Given) -> tuple[str, ...]:
     if given.choice("counted") == ACTUAL or given.length("thickness") >= Length(1):
         return ()
-    return ("Thinner than 1 in is counted as 1 in.",)
+    return (say("Thinner than 1 in is counted as 1 in."),)
 
 
 def draw(given: Given, result: Result) -> Scene:
@@ -90,8 +109,12 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(dims.across(0, length, given.display.length(given.length("length"), feet=True), below=22))
     shapes.append(dims.upright(0, high, given.write(given.length("width"))))
     buy = result.figure("buy").value
-    told = f"A board and its end; {given.count('count')} of them with waste are {buy} board feet."
-    return scene(bottom + 42, shapes, "The board that is counted", told)
+    told = say(
+        "A board and its end; {count} of them with waste are {buy} board feet.",
+        count=given.count("count"),
+        buy=buy,
+    )
+    return scene(bottom + 42, shapes, say("The board that is counted"), told)
 
 
 CALCULATOR = Calculator(

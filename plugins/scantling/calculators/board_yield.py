@@ -11,6 +11,7 @@ from scantling.calculators.kit.whole import Unit, common_unit
 from scantling.cutting import Answer, Board, PartItem, Problem, StockItem, solve
 from scantling.drawing import Rectangle, Scene, Shape, shorten
 from scantling.measure import Length, Money, write_linear, write_money
+from scantling.words import say
 
 STEPS = 5_000
 MOST_PIECES = 80
@@ -42,15 +43,18 @@ def compute(given: Given) -> Result:
     used = sum((batch.length * batch.count for batch in batches), Length(0))
     bought = sum((cut.offer_of(board).length for board in boards), Length(0))
     figures = (
-        Figure("cost", "Price of the boards", Money(cut.answer.cost), main=True),
-        Figure("boards", "Boards to buy", len(boards), main=True),
-        Figure("shopping", "They are", _shopping(given, cut)),
-        Figure("used", "Of their length ends up in the pieces", used / bought * 100, "%", places=0),
+        Figure("cost", say("Price of the boards"), Money(cut.answer.cost), main=True),
+        Figure("boards", say("Boards to buy"), len(boards), main=True),
+        Figure("shopping", say("They are"), _shopping(given, cut)),
+        Figure("used", say("Of their length ends up in the pieces"), used / bought * 100, "%", places=0),
     )
     working = (
         (
-            f"pieces end to end: {write_linear(used, system=given.display.system)}; "
-            f"boards: {write_linear(bought, system=given.display.system)}"
+            say(
+                "pieces end to end: {used}; boards: {bought}",
+                used=write_linear(used, system=given.display.system),
+                bought=write_linear(bought, system=given.display.system),
+            )
         ),
     )
     return Result(figures, working, (_table(given, cut),), _remarks(given, cut), cut)
@@ -60,15 +64,17 @@ def _must_fit(given: Given, offers: tuple[Offer, ...], batches: tuple[Batch, ...
     longest = max(offer.length for offer in offers) - given.length("trim") * 2
     if longest <= Length(0):
         raise given.refuse(
-            "trim", "trimming takes the whole board", given.under((longest + given.length("trim") * 2) / 2)
+            "trim",
+            say("trimming takes the whole board"),
+            given.under((longest + given.length("trim") * 2) / 2),
         )
     if sum(batch.count for batch in batches) > MOST_PIECES:
-        message = f"more than {MOST_PIECES} pieces are for a plan with its own cutting plan"
+        message = say("more than {most} pieces are for a plan with its own cutting plan", most=MOST_PIECES)
         raise given.refuse("parts", message, _listed(given, _fewer(batches)))
     for batch in batches:
         if batch.length > longest:
             shorter = tuple(Batch(one.count, min(one.length, longest)) for one in batches)
-            message = f"a piece of {given.write(batch.length)} is longer than every board"
+            message = say("a piece of {length} is longer than every board", length=given.write(batch.length))
             raise given.refuse("parts", message, _listed(given, shorter))
 
 
@@ -82,7 +88,9 @@ def _fewer(batches: tuple[Batch, ...]) -> tuple[Batch, ...]:
 
 
 def _listed(given: Given, batches: tuple[Batch, ...]) -> str:
-    return ", ".join(f"{one.count} of {given.most(one.length)}" for one in batches)
+    return ", ".join(
+        say("{count} of {size}", count=one.count, size=given.most(one.length)) for one in batches
+    )
 
 
 def _cut(given: Given, offers: tuple[Offer, ...], batches: tuple[Batch, ...]) -> Cut:
@@ -106,7 +114,11 @@ def _shopping(given: Given, cut: Cut) -> str:
     counts = Counter(board.stock for board in cut.answer.boards)
     bought = sorted(counts, key=lambda stock: (cut.offers[int(stock)].length, int(stock)))
     return ", ".join(
-        f"{counts[stock]} of {given.display.length(cut.offers[int(stock)].length, feet=True)}"
+        say(
+            "{count} of {size}",
+            count=counts[stock],
+            size=given.display.length(cut.offers[int(stock)].length, feet=True),
+        )
         for stock in bought
     )
 
@@ -116,7 +128,7 @@ def _table(given: Given, cut: Cut) -> Table:
     for i, board in enumerate(cut.answer.boards):
         counts = Counter(piece.part for piece in board.pieces)
         words = ", ".join(
-            f"{counts[name]} of {given.write(batch.length)}"
+            say("{count} of {size}", count=counts[name], size=given.write(batch.length))
             for name, batch in zip(cut.names, cut.batches, strict=True)
             if counts[name]
         )
@@ -128,7 +140,7 @@ def _table(given: Given, cut: Cut) -> Table:
                 _left(given, cut, board),
             )
         )
-    return Table("Each board", ("Board", "Buy", "Cut", "Left over"), tuple(rows))
+    return Table(say("Each board"), (say("Board"), say("Buy"), say("Cut"), say("Left over")), tuple(rows))
 
 
 def _left(given: Given, cut: Cut, board: Board) -> Length:
@@ -140,10 +152,13 @@ def _left(given: Given, cut: Cut, board: Board) -> Length:
 
 def _remarks(given: Given, cut: Cut) -> tuple[str, ...]:
     if cut.answer.proved:
-        return ("No cheaper choice of boards is enough: that is proved.",)
+        return (say("No cheaper choice of boards is enough: that is proved."),)
     bound = write_money(Money(cut.answer.bound), given.currency)
     return (
-        f"It cannot cost less than {bound} whatever the layout; a longer search might find a cheaper one.",
+        say(
+            "It cannot cost less than {bound} whatever the layout; a longer search might find a cheaper one.",
+            bound=bound,
+        ),
     )
 
 
@@ -167,12 +182,19 @@ def draw(given: Given, result: Result) -> Scene:
     if len(cut.answer.boards) > len(boards):
         shapes.append(
             label(
-                64, end + 8, f"and {len(cut.answer.boards) - len(boards)} more", anchor="start", look="soft"
+                64,
+                end + 8,
+                say("and {count} more", count=len(cut.answer.boards) - len(boards)),
+                anchor="start",
+                look="soft",
             )
         )
         end += 16
     return scene(
-        end + 6, shapes, "Pieces on the boards", f"{len(cut.answer.boards)} boards with their pieces."
+        end + 6,
+        shapes,
+        say("Pieces on the boards"),
+        say("{count} boards with their pieces.", count=len(cut.answer.boards)),
     )
 
 

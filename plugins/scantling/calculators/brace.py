@@ -8,7 +8,8 @@ from math import cos, radians, sin
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, exactly
 from scantling.calculators.kit.picture import Frame, fit, inches, scene
 from scantling.drawing import Rectangle, Scene, Shape, Text
-from scantling.measure import Angle, Length, arc_sine, arc_tangent, cosine, diagonal, root, sine
+from scantling.measure import Angle, Length, arc_sine, arc_tangent, cosine, diagonal, local_marks, root, sine
+from scantling.words import say
 
 RAILS, POSTS, CORNERS = "rails", "posts", "corners"
 ONE, TWO = "one", "two"
@@ -82,21 +83,27 @@ def compute(given: Given) -> Result:
     seat = given.choice("seat")
     limit = {RAILS: wide, POSTS: high, CORNERS: min(wide, high)}[seat]
     if width >= limit:
-        message = f"a brace of {given.write(width)} is too wide to lean in this opening"
+        message = say("a brace of {width} is too wide to lean in this opening", width=given.write(width))
         raise given.refuse("width", message, given.under(limit))
     brace = fit_brace(wide, high, width, seat)
     figures = [
-        Figure("mitre", "Turn the saw from square to", brace.mitre, times=2, run="ends", main=True),
-        Figure("overall", "Long point to long point, along the brace", brace.overall, main=True),
-        Figure("angle", "Angle between brace and rail", brace.angle),
+        Figure("mitre", say("Turn the saw from square to"), brace.mitre, times=2, run=say("ends"), main=True),
+        Figure("overall", say("Long point to long point, along the brace"), brace.overall, main=True),
+        Figure("angle", say("Angle between brace and rail"), brace.angle),
     ]
     if seat == CORNERS:
-        figures.append(Figure("other-mitre", "Second cut of each end, from square", brace.angle))
-        figures.append(Figure("foot", "The end covers, of the rail", brace.foot))
-        figures.append(Figure("foot-up", "The end covers, of the post", brace.foot_up))
+        figures.append(Figure("other-mitre", say("Second cut of each end, from square"), brace.angle))
+        figures.append(Figure("foot", say("The end covers, of the rail"), brace.foot))
+        figures.append(Figure("foot-up", say("The end covers, of the post"), brace.foot_up))
     else:
-        figures.append(Figure("edge", "Long point to short point, along the edge", brace.edge))
-        figures.append(Figure("foot", f"The end covers, of the {seat[:-1]}", brace.foot))
+        figures.append(Figure("edge", say("Long point to short point, along the edge"), brace.edge))
+        figures.append(
+            Figure(
+                "foot",
+                say("The end covers, of the rail") if seat == RAILS else say("The end covers, of the post"),
+                brace.foot,
+            )
+        )
     if given.choice("braces") == TWO:
         figures += _lap(given, brace)
     return Result(tuple(figures), _working(given, brace), (_corners(brace),), _remarks(brace), brace)
@@ -106,52 +113,73 @@ def _lap(given: Given, brace: Brace) -> list[Figure]:
     between = min(brace.angle * 2, Angle(180) - brace.angle * 2)
     notch = brace.width / sine(between)
     return [
-        Figure("cross", "Middle of the half-lap, from a long point", brace.overall / 2, main=True),
-        Figure("between", "Angle at which they cross", between),
-        Figure("notch", "Half-lap, long along the brace", notch),
-        Figure("depth", "Half-lap, deep", given.length("thickness") / 2),
+        Figure("cross", say("Middle of the half-lap, from a long point"), brace.overall / 2, main=True),
+        Figure("between", say("Angle at which they cross"), between),
+        Figure("notch", say("Half-lap, long along the brace"), notch),
+        Figure("depth", say("Half-lap, deep"), given.length("thickness") / 2),
     ]
 
 
 def _corners(brace: Brace) -> Table:
     rows = tuple((i + 1, x, y) for i, (x, y) in enumerate(brace.outline()))
-    return Table("Corners, from the lower left corner of the opening", ("Corner", "Across", "Up"), rows)
+    return Table(
+        say("Corners, from the lower left corner of the opening"),
+        (say("Corner"), say("Across"), say("Up")),
+        rows,
+    )
 
 
 def _working(given: Given, brace: Brace) -> tuple[str, ...]:
     wide, high = (exactly(side, given.display) for side in brace.opening)
     width = exactly(brace.width, given.display)
     turn = arc_tangent(brace.opening[1].inches, brace.opening[0].inches)
-    slope = f"arctan({high} ÷ {wide}) = {float(turn.degrees):.2f}°"
+    slope = f"arctan({high} ÷ {wide}) = {local_marks(f'{float(turn.degrees):.2f}')}°"
     if brace.seat == CORNERS:
         return (slope, f"√(({wide})² + ({high})²) = {exactly(brace.overall, given.display)}")
     sign = "+" if brace.seat == RAILS else "−"
     lean = arc_sine(brace.width / diagonal(*brace.opening))
     return (
-        f"{slope}; arcsin({width} ÷ diagonal) = {float(lean.degrees):.2f}°",
-        (
-            f"angle: {float(turn.degrees):.2f}° {sign} {float(lean.degrees):.2f}° = "
-            f"{float(brace.angle.degrees):.2f}°"
+        say(
+            "{slope}; arcsin({width} ÷ diagonal) = {lean}°",
+            slope=slope,
+            width=width,
+            lean=local_marks(f"{float(lean.degrees):.2f}"),
         ),
         (
-            f"long point to long point: √(({wide})² + ({high})² − ({width})²) = "
-            f"{exactly(brace.overall, given.display)}"
+            say(
+                "angle: {turn}° {sign} {lean}° = {angle}°",
+                turn=local_marks(f"{float(turn.degrees):.2f}"),
+                sign=sign,
+                lean=local_marks(f"{float(lean.degrees):.2f}"),
+                angle=local_marks(f"{float(brace.angle.degrees):.2f}"),
+            )
+        ),
+        (
+            say(
+                "long point to long point: √(({wide})² + ({high})² − ({width})²) = {overall}",
+                wide=wide,
+                high=high,
+                width=width,
+                overall=exactly(brace.overall, given.display),
+            )
         ),
     )
 
 
 def _remarks(brace: Brace) -> tuple[str, ...]:
-    remarks = ["Cut one end, hold the brace in place, and mark the other end from the opening itself."]
+    remarks = [say("Cut one end, hold the brace in place, and mark the other end from the opening itself.")]
     if brace.seat != CORNERS:
         naive = arc_tangent(brace.opening[1].inches, brace.opening[0].inches)
         off = abs(naive - brace.angle).degrees
         remarks.append(
-            f"The slope from corner to corner would be {float(off):.1f}° out: it leaves the width of "
-            "the brace out."
+            say(
+                "The slope from corner to corner would be {off}° out: it leaves the width of the brace out.",
+                off=local_marks(f"{float(off):.1f}"),
+            )
         )
     if brace.mitre > STEEPEST or (brace.seat == CORNERS and brace.angle > STEEPEST):
         remarks.append(
-            "Most mitre saws do not turn so far: clamp the piece square to the fence, or use a hand saw."
+            say("Most mitre saws do not turn so far: clamp the piece square to the fence, or use a hand saw.")
         )
     return tuple(remarks)
 
@@ -175,10 +203,15 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(_words(given, brace, frame))
     shapes.append(frame.across(0, wide, given.write(brace.opening[0]), below=36))
     shapes.append(frame.upright(0, high, given.write(brace.opening[1]), beside=32))
-    angle = f"{float(brace.angle.degrees):.2f}°"
+    angle = local_marks(f"{float(brace.angle.degrees):.2f}°")
     shapes.append(_angle(brace, frame, angle))
-    told = f"A brace {given.write(brace.width)} wide, seated on the {brace.seat}, {angle} from the rail."
-    return scene(frame.bottom + 54, shapes, "Brace in its opening", told)
+    told = say(
+        "A brace {width} wide, seated on the {seat}, {angle} from the rail.",
+        width=given.write(brace.width),
+        seat=say(brace.seat),
+        angle=angle,
+    )
+    return scene(frame.bottom + 54, shapes, say("Brace in its opening"), told)
 
 
 def _angle(brace: Brace, frame: Frame, words: str) -> Text:
@@ -198,7 +231,7 @@ def _words(given: Given, brace: Brace, frame: Frame) -> Text:
     x = frame.x(frame.wide / 2) - off * sin(slope)
     y = frame.y(frame.high / 2) - off * cos(slope)
     look = "ink halo" if off else "ink board"
-    overall = f"{given.write(brace.overall)} long point to long point"
+    overall = say("{overall} long point to long point", overall=given.write(brace.overall))
     return Text(x + 4 * sin(slope), y + 4 * cos(slope), overall, 11, "middle", look, -turn)
 
 

@@ -14,11 +14,13 @@ from scantling.calculators.kit import (
     Table,
     decimals,
     fraction,
+    off_by,
 )
 from scantling.calculators.kit.picture import scene
 from scantling.calculators.ruler import inch_scale, mm_scale, pointer, window
 from scantling.drawing import Scene
 from scantling.measure import Length, round_length
+from scantling.words import say
 
 MARKS = (8, 16, 32, 64)
 
@@ -27,27 +29,24 @@ def compute(given: Given) -> Result:
     """Return the length in the other unit, and the nearest marks."""
     length = given.length("length")
     figures = (
-        Figure("mm", "In millimetres", length.mm, "mm", places=3, main=True),
-        Figure("inches", "In inches", length.inches, "in", places=4, main=True),
-        Figure("sixteenths", "Nearest sixteenth", round_length(length).text, main=True),
-        Figure("feet", "In feet", length.feet, "ft", places=4),
+        Figure("mm", say("In millimetres"), length.mm, "mm", places=3, main=True),
+        Figure("inches", say("In inches"), length.inches, "in", places=4, main=True),
+        Figure("sixteenths", say("Nearest sixteenth"), round_length(length).text, main=True),
+        Figure("feet", say("In feet"), length.feet, "ft", places=4),
     )
     rows = []
     for finest in MARKS:
         rounded = round_length(length, denominator=finest)
         off = decimals(Fraction(round(abs(rounded.off.mm) * 1000), 1000), 3)
-        which = (
-            "exact" if rounded.is_exact else f"{off} mm too {'long' if rounded.off > Length(0) else 'short'}"
-        )
+        which = say("exact") if rounded.is_exact else off_by(f"{off} mm", rounded.off)
         rows.append((f"1/{finest} in", rounded.text, which))
     whole = round_length(length, system="mm")
     off = decimals(Fraction(round(abs(whole.off.mm) * 1000), 1000), 3)
-    side = "long" if whole.off > Length(0) else "short"
-    rows.append(("1 mm", whole.text, "exact" if whole.is_exact else f"{off} mm too {side}"))
+    rows.append(("1 mm", whole.text, say("exact") if whole.is_exact else off_by(f"{off} mm", whole.off)))
     inches = length.inches
     written = fraction(inches) if inches.denominator <= 1000 else decimals(inches, 6)
     working = (f"{written} in × 25.4 = {decimals(length.mm, 4)} mm",)
-    table = Table("Nearest mark", ("Marks of", "Nearest", "Off by"), tuple(rows))
+    table = Table(say("Nearest mark"), (say("Marks of"), say("Nearest"), say("Off by")), tuple(rows))
     return Result(figures, working, (table,), _remarks(length), length)
 
 
@@ -55,8 +54,10 @@ def _remarks(length: Length) -> tuple[str, ...]:
     if Length(0) < length < Length(Fraction(3, 2)):
         return (
             (
-                "For a groove or a joint, fit to the piece itself: sheets and boards vary more than a "
-                "conversion does."
+                say(
+                    "For a groove or a joint, fit to the piece itself: sheets and boards vary more than a"
+                    " conversion does."
+                )
             ),
         )
     return ()
@@ -72,7 +73,12 @@ def draw(given: Given, result: Result) -> Scene:
         *inch_scale(low, high, 80),
         *pointer(length, low, high, 30, 124, words),
     ]
-    return scene(136, shapes, "Both scales", f"{words} and {given.write(length)} are at the same place.")
+    return scene(
+        136,
+        shapes,
+        say("Both scales"),
+        say("{words} and {length} are at the same place.", words=words, length=given.write(length)),
+    )
 
 
 CALCULATOR = Calculator(

@@ -9,6 +9,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, O
 from scantling.calculators.kit.picture import ROOM, label, scene
 from scantling.drawing import Rectangle, Scene, Shape
 from scantling.measure import Length, Money, write_money
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +35,7 @@ def rate(offers: tuple[Offer, ...], piece: Length | None, kerf: Length, per: Len
 
 
 def _unit(given: Given) -> str:
-    return "metre" if given.display.system == "mm" else "foot"
+    return say("metre") if given.display.system == "mm" else say("foot")
 
 
 def _per(given: Given) -> Length:
@@ -51,14 +52,14 @@ def compute(given: Given) -> Result:
     piece: Length | None = given.values["piece"]
     longest = max(offer.length for offer in offers)
     if piece is not None and piece > longest:
-        message = f"a piece of {given.write(piece)} is longer than every board"
+        message = say("a piece of {piece} is longer than every board", piece=given.write(piece))
         raise given.refuse("piece", message, given.most(longest))
     rated = rate(offers, piece, given.length("kerf"), _per(given))
     best = min(rated, key=lambda one: one.per_foot)
     feet = given.display.length(best.offer.length, feet=True)
     figures = [
-        Figure("cheapest-foot", f"Cheapest by the {_unit(given)}", feet, main=True),
-        Figure("per-foot", f"It costs, by the {_unit(given)}", _cents(best.per_foot)),
+        Figure("cheapest-foot", say("Cheapest by the {unit}", unit=_unit(given)), feet, main=True),
+        Figure("per-foot", say("It costs, by the {unit}", unit=_unit(given)), _cents(best.per_foot)),
     ]
     if piece is not None:
         figures = [*_by_piece(given, rated), *figures]
@@ -70,9 +71,9 @@ def _by_piece(given: Given, rated: list[Rated]) -> list[Figure]:
     cost, best = min(fits, key=lambda pair: pair[0])
     feet = given.display.length(best.offer.length, feet=True)
     return [
-        Figure("cheapest-piece", "Cheapest for the pieces", feet, main=True),
-        Figure("per-piece", "A piece then costs", _cents(cost)),
-        Figure("pieces", "Pieces from one board", best.pieces),
+        Figure("cheapest-piece", say("Cheapest for the pieces"), feet, main=True),
+        Figure("per-piece", say("A piece then costs"), _cents(cost)),
+        Figure("pieces", say("Pieces from one board"), best.pieces),
     ]
 
 
@@ -85,16 +86,23 @@ def _table(given: Given, rated: list[Rated], piece: Length | None) -> Table:
             _cents(one.per_foot),
         )
         if piece is not None:
-            row += (one.pieces, "none fits" if one.per_piece is None else _cents(one.per_piece))
+            row += (one.pieces, say("none fits") if one.per_piece is None else _cents(one.per_piece))
         rows.append(row)
-    headings = ("Board", "Price", f"By the {_unit(given)}", "Pieces", "By the piece")
-    return Table("Each board", headings if piece is not None else headings[:3], tuple(rows))
+    headings = (
+        say("Board"),
+        say("Price"),
+        say("By the {unit}", unit=_unit(given)),
+        say("Pieces"),
+        say("By the piece"),
+    )
+    return Table(say("Each board"), headings if piece is not None else headings[:3], tuple(rows))
 
 
 def _working(given: Given, best: Rated) -> tuple[str, ...]:
     price = write_money(best.offer.price, given.currency)
     feet = given.display.length(best.offer.length, feet=True)
-    return (f"{price} ÷ {feet} = {write_money(_cents(best.per_foot), given.currency)} a {_unit(given)}",)
+    cost = write_money(_cents(best.per_foot), given.currency)
+    return (f"{price} ÷ {feet} = " + say("{cost} a {unit}", cost=cost, unit=_unit(given)),)
 
 
 def draw(given: Given, result: Result) -> Scene:
@@ -107,7 +115,9 @@ def draw(given: Given, result: Result) -> Scene:
         y, wide = 16 + 26 * i, (ROOM - 200) * float(one.offer.length / longest)
         shapes.append(Rectangle(80, y, wide, 16, "edge picked" if one is best else "edge wood"))
         shapes.append(label(74, y + 12, given.display.length(one.offer.length, feet=True), anchor="end"))
-        words = f"{write_money(_cents(one.per_foot), given.currency)} a {_unit(given)}"
+        words = say(
+            "{cost} a {unit}", cost=write_money(_cents(one.per_foot), given.currency), unit=_unit(given)
+        )
         shapes.append(
             label(86 + wide, y + 12, words, anchor="start", look="ink strong" if one is best else "ink")
         )
@@ -115,8 +125,8 @@ def draw(given: Given, result: Result) -> Scene:
     return scene(
         26 + 26 * len(rated),
         shapes,
-        "Price by length",
-        f"Boards of {feet} are the cheapest by the {_unit(given)}.",
+        say("Price by length"),
+        say("Boards of {feet} are the cheapest by the {unit}.", feet=feet, unit=_unit(given)),
     )
 
 

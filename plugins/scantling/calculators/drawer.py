@@ -8,6 +8,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Rectangle, Scene, Shape
 from scantling.measure import Length
+from scantling.words import say
 
 SIDE_MOUNT, UNDER_MOUNT, RUNNERS = "side-mount", "under-mount", "wood runners"
 OVERLAY, INSET = "overlay", "inset"
@@ -41,19 +42,19 @@ def compute(given: Given) -> Result:
     box = _box(given)
     ends = box.width - box.side * 2 + given.length("joint") * 2
     figures = [
-        Figure("width", "Box, wide outside", box.width, way="down", main=True),
-        Figure("height", "Box, high", box.height, way="down", main=True),
-        Figure("depth", "Box, deep", box.depth, way="down", main=True),
-        Figure("inside", "Box, wide inside", box.width - box.side * 2, way="down"),
-        Figure("ends", "Length of its front and back", ends, way="down"),
-        Figure("bottom-width", "Bottom, wide", box.bottom[0], way="down"),
-        Figure("bottom-depth", "Bottom, deep", box.bottom[1], way="down"),
-        Figure("front-width", "Drawer front, wide", box.front[0], way="down"),
-        Figure("front-height", "Drawer front, high", box.front[1], way="down"),
+        Figure("width", say("Box, wide outside"), box.width, way="down", main=True),
+        Figure("height", say("Box, high"), box.height, way="down", main=True),
+        Figure("depth", say("Box, deep"), box.depth, way="down", main=True),
+        Figure("inside", say("Box, wide inside"), box.width - box.side * 2, way="down"),
+        Figure("ends", say("Length of its front and back"), ends, way="down"),
+        Figure("bottom-width", say("Bottom, wide"), box.bottom[0], way="down"),
+        Figure("bottom-depth", say("Bottom, deep"), box.bottom[1], way="down"),
+        Figure("front-width", say("Drawer front, wide"), box.front[0], way="down"),
+        Figure("front-height", say("Drawer front, high"), box.front[1], way="down"),
     ]
     slide = _slide(given)
     if slide > Length(0) and given.choice("runs") != RUNNERS:
-        figures.append(Figure("slide", "Longest usual slide that fits", slide))
+        figures.append(Figure("slide", say("Longest usual slide that fits"), slide))
     return Result(
         tuple(figures), _working(given, box), (_pieces(given, box, ends),), _remarks(given, box), box
     )
@@ -85,32 +86,32 @@ def _box(given: Given) -> Box:
 def _must_fit(given: Given, width: Length, height: Length, depth: Length) -> None:
     side, none = given.length("side"), Length(0)
     if given.length("groove") >= side:
-        raise given.refuse("groove", "the groove goes right through the side", given.under(side))
+        raise given.refuse("groove", say("the groove goes right through the side"), given.under(side))
     if given.length("joint") > side:
-        raise given.refuse("joint", "the joint goes right through the side", given.most(side))
+        raise given.refuse("joint", say("the joint goes right through the side"), given.most(side))
     if width <= side * 2 or width > given.length("opening"):
         wanted = given.length("opening") + (side * 2 - width if width <= side * 2 else none)
         if width > given.length("opening"):
             raise given.refuse(
-                "side", "sides this thick do not fit these slides", given.most(_clearance(given) / 2)
+                "side", say("sides this thick do not fit these slides"), given.most(_clearance(given) / 2)
             )
         raise given.refuse(
-            "opening", "nothing is left between the sides of the drawer", given.least(wanted + Length(1))
+            "opening", say("nothing is left between the sides of the drawer"), given.least(wanted + Length(1))
         )
     if height <= given.length("groove-up"):
         short = given.length("groove-up") - height + Length(1)
         raise given.refuse(
-            "height", "the drawer is too low for its bottom", given.least(given.length("height") + short)
+            "height", say("the drawer is too low for its bottom"), given.least(given.length("height") + short)
         )
     if depth <= side * 2:
         short = side * 2 - depth + Length(1)
         raise given.refuse(
-            "depth", "the drawer has no depth left", given.least(given.length("depth") + short)
+            "depth", say("the drawer has no depth left"), given.least(given.length("depth") + short)
         )
     if given.choice("front") == INSET:
         low = min(given.length("opening"), given.length("height"))
         if given.length("edge") * 2 >= low:
-            raise given.refuse("edge", "the gap takes the whole front", given.under(low / 2))
+            raise given.refuse("edge", say("the gap takes the whole front"), given.under(low / 2))
 
 
 def _slide(given: Given) -> Length:
@@ -125,41 +126,64 @@ def _pieces(given: Given, box: Box, ends: Length) -> Table:
     down = [given.write(size, "down") for size in (box.depth, box.height, ends, *box.bottom, *box.front)]
     depth, height, end, bottom_width, bottom_depth, front_width, front_height = down
     rows = (
-        ("Sides", 2, depth, height, box.side),
-        ("Front and back of the box", 2, end, height, box.side),
-        ("Bottom", 1, bottom_width, bottom_depth, given.length("bottom")),
-        ("Drawer front", 1, front_width, front_height, given.length("front-thickness")),
+        (say("Sides"), 2, depth, height, box.side),
+        (say("Front and back of the box"), 2, end, height, box.side),
+        (say("Bottom"), 1, bottom_width, bottom_depth, given.length("bottom")),
+        (say("Drawer front"), 1, front_width, front_height, given.length("front-thickness")),
     )
-    return Table("Pieces", ("Piece", "Number", "Length", "Width", "Thickness"), rows)
+    return Table(
+        say("Pieces"), (say("Piece"), say("Number"), say("Length"), say("Width"), say("Thickness")), rows
+    )
 
 
 def _working(given: Given, box: Box) -> tuple[str, ...]:
     shown, clear = given.display, _clearance(given)
     opening, side = exactly(box.opening[0], shown), exactly(box.side, shown)
     if given.choice("runs") == UNDER_MOUNT:
-        first = (
-            f"wide outside: {opening} − {exactly(clear, shown)} + 2 × {side} = {exactly(box.width, shown)}"
+        first = say(
+            "wide outside: {opening} − {clear} + 2 × {side} = {width}",
+            opening=opening,
+            clear=exactly(clear, shown),
+            side=side,
+            width=exactly(box.width, shown),
         )
     else:
-        first = f"wide outside: {opening} − {exactly(clear, shown)} = {exactly(box.width, shown)}"
+        first = say(
+            "wide outside: {opening} − {clear} = {width}",
+            opening=opening,
+            clear=exactly(clear, shown),
+            width=exactly(box.width, shown),
+        )
     groove, slack = exactly(given.length("groove"), shown), exactly(given.length("slack"), shown)
     inside = exactly(box.width - box.side * 2, shown)
-    return (first, f"bottom, wide: {inside} + 2 × {groove} − {slack} = {exactly(box.bottom[0], shown)}")
+    return (
+        first,
+        say(
+            "bottom, wide: {inside} + 2 × {groove} − {slack} = {bottom}",
+            inside=inside,
+            groove=groove,
+            slack=slack,
+            bottom=exactly(box.bottom[0], shown),
+        ),
+    )
 
 
 def _remarks(given: Given, box: Box) -> tuple[str, ...]:
     remarks = []
     if not given.has("clear-sides"):
         remarks.append(
-            "The clearance is a usual one: look at the sheet that comes with your slides and put in theirs."
+            say(
+                "The clearance is a usual one: look at the sheet that comes with your slides and put "
+                "in theirs."
+            )
         )
     if (
         given.length("clear-below") + given.length("groove-up") < Length(1) / 2
         and given.choice("runs") == UNDER_MOUNT
     ):
-        remarks.append("Under-mount slides need room below the bottom, often 1/2 in: see their sheet.")
+        remarks.append(say("Under-mount slides need room below the bottom, often 1/2 in: see their sheet."))
     if given.choice("runs") == RUNNERS and box.height > box.depth:
-        remarks.append("A drawer higher than it is deep racks on wooden runners.")
+        remarks.append(say("A drawer higher than it is deep racks on wooden runners."))
     return tuple(remarks)
 
 
@@ -190,13 +214,16 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(frame.across(0, wide, given.write(box.opening[0]), below=34))
     shapes.append(frame.upright(0, high, given.write(box.opening[1]), beside=32))
     shapes.append(
-        label(frame.left - rim, frame.bottom + 62, "dashed: the drawer front", anchor="start", look="soft")
+        label(
+            frame.left - rim, frame.bottom + 62, say("dashed: the drawer front"), anchor="start", look="soft"
+        )
     )
-    told = (
-        f"A box {given.write(box.width)} wide in an opening of {given.write(box.opening[0])}; its "
-        "front is dashed."
+    told = say(
+        "A box {width} wide in an opening of {opening}; its front is dashed.",
+        width=given.write(box.width),
+        opening=given.write(box.opening[0]),
     )
-    return scene(frame.bottom + 72, shapes, "Drawer in its opening, from the front", told)
+    return scene(frame.bottom + 72, shapes, say("Drawer in its opening, from the front"), told)
 
 
 CALCULATOR = Calculator(

@@ -8,6 +8,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Scene, Shape
 from scantling.measure import Length, round_to_total
+from scantling.words import say
 
 SPACES_OUTSIDE, DIVIDERS_OUTSIDE, ONE_OF_EACH = "spaces", "dividers", "one of each"
 _MORE = {SPACES_OUTSIDE: 1, DIVIDERS_OUTSIDE: -1, ONE_OF_EACH: 0}
@@ -40,9 +41,15 @@ def compute(given: Given) -> Result:
     layout = lay_out(opening, dividers, thickness, ends)
     spaces = dividers + _MORE[ends]
     figures = (
-        Figure("space", "Each space", layout.space, times=spaces, run="spaces", main=True),
-        Figure("step", "From one divider to the next", layout.space + thickness, times=spaces, run="steps"),
-        Figure("spaces", "Spaces", spaces),
+        Figure("space", say("Each space"), layout.space, times=spaces, run=say("spaces"), main=True),
+        Figure(
+            "step",
+            say("From one divider to the next"),
+            layout.space + thickness,
+            times=spaces,
+            run=say("steps"),
+        ),
+        Figure("spaces", say("Spaces"), spaces),
     )
     shown = given.display
     working = (
@@ -57,13 +64,25 @@ def compute(given: Given) -> Result:
 def _must_fit(given: Given, opening: Length, thickness: Length, dividers: int, ends: str) -> None:
     fewest = max(1, 1 - _MORE[ends])
     if thickness * fewest >= opening:
-        message = f"{fewest} of {given.write(thickness)} would fill the opening of {given.write(opening)}"
+        message = say(
+            "{fewest} of {thickness} would fill the opening of {opening}",
+            fewest=fewest,
+            thickness=given.write(thickness),
+            opening=given.write(opening),
+        )
         raise given.refuse("thickness", message, given.under(opening / fewest))
     if dividers < fewest:
-        raise given.refuse("dividers", f"{dividers} is too few to have one at both ends", str(fewest))
+        raise given.refuse(
+            "dividers", say("{dividers} is too few to have one at both ends", dividers=dividers), str(fewest)
+        )
     if thickness * dividers >= opening:
         most = _most_below(opening, thickness)
-        message = f"{dividers} dividers of {given.write(thickness)} leave no room in {given.write(opening)}"
+        message = say(
+            "{dividers} dividers of {thickness} leave no room in {opening}",
+            dividers=dividers,
+            thickness=given.write(thickness),
+            opening=given.write(opening),
+        )
         raise given.refuse("dividers", message, str(most))
 
 
@@ -79,15 +98,17 @@ def _marks(given: Given, layout: Layout, spaces: int) -> Table:
     for i, start in enumerate(layout.starts):
         before = shared[i].text if i < len(shared) else ""
         rows.append((i + 1, start, start + layout.thickness, before))
-    headings = ("Divider", "Starts at", "Ends at", "Space to cut a spacer for")
-    return Table("Marks, all from the same end", headings, tuple(rows))
+    headings = (say("Divider"), say("Starts at"), say("Ends at"), say("Space to cut a spacer for"))
+    return Table(say("Marks, all from the same end"), headings, tuple(rows))
 
 
 def _remarks() -> tuple[str, ...]:
     return (
         (
-            "Mark every divider from the same end: then no rounding adds up. "
-            "Spacers cut to the last column fill the opening to its rounded size."
+            say(
+                "Mark every divider from the same end: then no rounding adds up. Spacers cut to the "
+                "last column fill the opening to its rounded size."
+            )
         ),
     )
 
@@ -107,8 +128,13 @@ def draw(given: Given, result: Result) -> Scene:
     if len(layout.starts) <= 12:
         for i, start in enumerate(layout.starts):
             shapes.append(label(frame.x(inches(start) + thick / 2), frame.bottom + 14, str(i + 1)))
-    told = f"{len(layout.starts)} dividers in {given.write(layout.opening)}, {words} between them."
-    return scene(frame.bottom + 56, shapes, "Dividers in an opening", told)
+    told = say(
+        "{count} dividers in {opening}, {words} between them.",
+        count=len(layout.starts),
+        opening=given.write(layout.opening),
+        words=words,
+    )
+    return scene(frame.bottom + 56, shapes, say("Dividers in an opening"), told)
 
 
 CALCULATOR = Calculator(

@@ -7,6 +7,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, P
 from scantling.calculators.kit.picture import ROOM, label, scene
 from scantling.drawing import Rectangle, Scene, Shape
 from scantling.measure import Length, write_area
+from scantling.words import say
 
 ONE, BOTH = "one face", "both faces"
 
@@ -24,26 +25,33 @@ def compute(given: Given) -> Result:
     whole = Liquid(coat.gallons * coats * waste)
     number, unit = whole.in_units(given)
     figures = (
-        Figure("finish", "Finish to buy", number, unit, main=True),
-        Figure("area", "Surface", area),
-        Figure("coated", "Surface, all coats", area * coats),
-        Figure("ounces", "The same in fluid ounces (US)", whole.ounces, "fl oz", places=1),
-        Figure("litres", "The same in litres", whole.litres, "l"),
-        Figure("coat", "One coat, nothing lost", coat.ounces, "fl oz", places=1),
+        Figure("finish", say("Finish to buy"), number, unit, main=True),
+        Figure("area", say("Surface"), area),
+        Figure("coated", say("Surface, all coats"), area * coats),
+        Figure("ounces", say("The same in fluid ounces (US)"), whole.ounces, "fl oz", places=1),
+        Figure("litres", say("The same in litres"), whole.litres, "l"),
+        Figure("coat", say("One coat, nothing lost"), coat.ounces, "fl oz", places=1),
     )
     shown = given.display.system
-    covers_each = "sq ft to the gallon" if shown == "in" else "m² to the litre"
+    covers_each = say("sq ft to the gallon") if shown == "in" else say("m² to the litre")
     working = (
         (
-            f"{write_area(area, system=shown)} × {coats} coats ÷ {decimals(given.number('coverage'), 2)} "
-            f"{covers_each} × {decimals(waste, 3)} = {whole.words(given)}"
+            say(
+                "{area} × {coats} coats ÷ {coverage} {covers_each} × {waste} = {whole}",
+                area=write_area(area, system=shown),
+                coats=coats,
+                coverage=decimals(given.number("coverage"), 2),
+                covers_each=covers_each,
+                waste=decimals(waste, 3),
+                whole=whole.words(given),
+            )
         ),
     )
     return Result(
         figures,
         working,
         (),
-        ("The can's label is for smooth wood; rough and end grain drink more.",),
+        (say("The can's label is for smooth wood; rough and end grain drink more."),),
         whole,
     )
 
@@ -56,11 +64,18 @@ def draw(given: Given, result: Result) -> Scene:
         look, fill = ("thin top", "") if i % 2 else ("thin", "offcut")
         shapes.append(Rectangle(60, 24 + 9 * i, ROOM - 200, 9, look, fill))
     words = result.shape.words(given)
-    shapes.append(label(60 + (ROOM - 200) / 2, 24 + 9 * coats + 28, f"{coats} coats", look="ink board"))
+    shapes.append(
+        label(60 + (ROOM - 200) / 2, 24 + 9 * coats + 28, say("{coats} coats", coats=coats), look="ink board")
+    )
     shapes.append(
         label(ROOM - 128, 24 + 9 * coats / 2 + 12, words, size=15, anchor="start", look="red strong")
     )
-    return scene(88 + 9 * coats, shapes, "Coats of finish", f"{coats} coats take {words}.")
+    return scene(
+        88 + 9 * coats,
+        shapes,
+        say("Coats of finish"),
+        say("{coats} coats take {words}.", coats=coats, words=words),
+    )
 
 
 CALCULATOR = Calculator(

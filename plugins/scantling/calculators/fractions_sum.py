@@ -15,11 +15,13 @@ from scantling.calculators.kit import (
     decimals,
     exactly,
     fraction,
+    off_by,
 )
 from scantling.calculators.kit.picture import scene
 from scantling.calculators.ruler import inch_scale, pointer, window
 from scantling.drawing import Scene
 from scantling.measure import Angle, Area, Length, round_length
+from scantling.words import say
 
 MARKS = (8, 16, 32, 64)
 
@@ -29,29 +31,29 @@ def compute(given: Given) -> Result:
     text, value = given.values["sum"]
     if isinstance(value, (bool, str)):
         raise given.refuse(
-            "sum", "this is a question, not a sum", mend="write a sum such as 3 1/2 in + 3/4 in"
+            "sum", say("this is a question, not a sum"), mend=say("write a sum such as 3 1/2 in + 3/4 in")
         )
     if isinstance(value, (Area, Angle)):
-        figures = (Figure("value", "It comes to", value, main=True),)
+        figures = (Figure("value", say("It comes to"), value, main=True),)
         return Result(figures, (text,), (), (), Length(0))
     if isinstance(value, Length):
         return _length(given, text, value)
     number = Fraction(value)
-    figures = (Figure("value", "It comes to", number, places=4, main=True),)
+    figures = (Figure("value", say("It comes to"), number, places=4, main=True),)
     return Result(
         figures,
         (f"{text} = {fraction(number)}",),
         (_table(Length(number)),),
-        ("Read as inches, the table gives the nearest marks.",),
+        (say("Read as inches, the table gives the nearest marks."),),
         Length(number),
     )
 
 
 def _length(given: Given, text: str, value: Length) -> Result:
     figures = (
-        Figure("value", "It comes to", value, main=True),
-        Figure("inches", "In inches", value.inches, "in", places=4),
-        Figure("mm", "In millimetres", value.mm, "mm", places=2),
+        Figure("value", say("It comes to"), value, main=True),
+        Figure("inches", say("In inches"), value.inches, "in", places=4),
+        Figure("mm", say("In millimetres"), value.mm, "mm", places=2),
     )
     working = (f"{text} = {exactly(value, given.display)}",)
     return Result(figures, working, (_table(value),), (), value)
@@ -62,11 +64,9 @@ def _table(value: Length) -> Table:
     for finest in MARKS:
         rounded = round_length(value, denominator=finest)
         off = decimals(Fraction(round(abs(rounded.off.inches) * 10_000), 10_000), 4)
-        which = (
-            "exact" if rounded.is_exact else f"{off} in too {'long' if rounded.off > Length(0) else 'short'}"
-        )
+        which = say("exact") if rounded.is_exact else off_by(f"{off} in", rounded.off)
         rows.append((f"1/{finest} in", rounded.text, which))
-    return Table("Nearest mark on a tape", ("Marks of", "Nearest", "Off by"), tuple(rows))
+    return Table(say("Nearest mark on a tape"), (say("Marks of"), say("Nearest"), say("Off by")), tuple(rows))
 
 
 def draw(given: Given, result: Result) -> Scene:
@@ -75,7 +75,7 @@ def draw(given: Given, result: Result) -> Scene:
     low, high = window(value)
     words = exactly(abs(value), given.display)
     shapes = [*inch_scale(low, high, 40), *pointer(value, low, high, 30, 84, words)]
-    return scene(96, shapes, "The result on a ruler", f"{words} on a ruler.")
+    return scene(96, shapes, say("The result on a ruler"), say("{words} on a ruler.", words=words))
 
 
 CALCULATOR = Calculator(

@@ -7,6 +7,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Scene, Shape
 from scantling.measure import write_area
+from scantling.words import say
 
 ONE, BOTH = "one face", "both faces"
 
@@ -20,20 +21,27 @@ def compute(given: Given) -> Result:
     whole = type(glue)(glue.gallons * (1 + given.number("waste") / 100))
     number, unit = whole.in_units(given)
     figures = (
-        Figure("glue", "Glue", number, unit, main=True),
-        Figure("area", "Area of the joints", area),
-        Figure("spread", "Area to spread", spread),
-        Figure("millilitres", "The same in millilitres", whole.litres * 1000, "ml", places=0),
-        Figure("ounces", "The same in fluid ounces (US)", whole.ounces, "fl oz", places=1),
+        Figure("glue", say("Glue"), number, unit, main=True),
+        Figure("area", say("Area of the joints"), area),
+        Figure("spread", say("Area to spread"), spread),
+        Figure("millilitres", say("The same in millilitres"), whole.litres * 1000, "ml", places=0),
+        Figure("ounces", say("The same in fluid ounces (US)"), whole.ounces, "fl oz", places=1),
     )
     shown = given.display
     working = (
         (
-            f"{write_area(spread, system=shown.system)} × {exactly(given.length('film'), shown)} thick "
-            f"+ {given.number('waste')}% = {whole.words(given)}"
+            say(
+                "{spread} × {film} thick + {waste}% = {whole}",
+                spread=write_area(spread, system=shown.system),
+                film=exactly(given.length("film"), shown),
+                waste=given.number("waste"),
+                whole=whole.words(given),
+            )
         ),
     )
-    return Result(figures, working, (), ("A bead that squeezes out all along the joint is enough.",), whole)
+    return Result(
+        figures, working, (), (say("A bead that squeezes out all along the joint is enough."),), whole
+    )
 
 
 def draw(given: Given, result: Result) -> Scene:
@@ -44,9 +52,9 @@ def draw(given: Given, result: Result) -> Scene:
     shapes: list[Shape] = [frame.wood(0, 0, long, high * 0.46), frame.wood(0, high * 0.54, long, high * 0.46)]
     shapes.append(frame.wood(0, high * 0.46, long, high * 0.08, look="thin", fill="new"))
     shapes.append(frame.across(0, long, given.write(given.length("length")), below=20))
-    words = f"{result.shape.words(given)} for {given.count('joints')} joints"
+    words = say("{shape} for {joints} joints", shape=result.shape.words(given), joints=given.count("joints"))
     shapes.append(label(frame.x(long / 2), frame.bottom + 54, words, size=13, look="red strong"))
-    return scene(frame.bottom + 66, shapes, "Glue in a joint", f"{words}.")
+    return scene(frame.bottom + 66, shapes, say("Glue in a joint"), f"{words}.")
 
 
 CALCULATOR = Calculator(

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, exactly
 from scantling.calculators.kit.picture import fit, inches, scene
 from scantling.drawing import Rectangle, Scene, Shape
-from scantling.measure import Area, Length, board_feet, round_number
+from scantling.measure import Area, Length, board_feet, local_marks, round_number
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,29 +41,35 @@ def plan_blank(given: Given) -> Blank:
 def compute(given: Given) -> Result:
     """Return layers and strips, the blank's size, what comes off, and what to buy."""
     if given.length("jointing") * 2 >= given.length("strip"):
-        message = "jointing both edges takes the whole strip"
+        message = say("jointing both edges takes the whole strip")
         raise given.refuse("jointing", message, given.under(given.length("strip") / 2))
     blank = plan_blank(given)
     pieces = blank.layers * blank.strips
     if pieces > 1000:
-        raise given.refuse("layer", f"{pieces:,} strips are too many", given.write(given.length("thickness")))
+        raise given.refuse(
+            "layer",
+            say("{pieces} strips are too many", pieces=local_marks(f"{pieces:,}")),
+            given.write(given.length("thickness")),
+        )
     figures = (
-        Figure("layers", "Layers", blank.layers, main=True),
-        Figure("strips", "Strips side by side in a layer", blank.strips, main=True),
-        Figure("pieces", "Strips to cut", pieces),
-        Figure("blank-thickness", "Blank, thick", blank.thickness),
-        Figure("blank-width", "Blank, wide", blank.width, way="down"),
-        Figure("blank-length", "Blank, long", blank.length, way="up", times=pieces, run="strips"),
-        Figure("off-thickness", "To come off the thickness", blank.thickness - given.length("thickness")),
-        Figure("off-width", "To come off the width", blank.width - given.length("width")),
-        Figure("running", "Length of stock", blank.length * pieces),
+        Figure("layers", say("Layers"), blank.layers, main=True),
+        Figure("strips", say("Strips side by side in a layer"), blank.strips, main=True),
+        Figure("pieces", say("Strips to cut"), pieces),
+        Figure("blank-thickness", say("Blank, thick"), blank.thickness),
+        Figure("blank-width", say("Blank, wide"), blank.width, way="down"),
+        Figure("blank-length", say("Blank, long"), blank.length, way="up", times=pieces, run=say("strips")),
+        Figure(
+            "off-thickness", say("To come off the thickness"), blank.thickness - given.length("thickness")
+        ),
+        Figure("off-width", say("To come off the width"), blank.width - given.length("width")),
+        Figure("running", say("Length of stock"), blank.length * pieces),
         Figure(
             "board-feet",
-            "Wood in the strips",
+            say("Wood in the strips"),
             board_feet(blank.layer, given.length("strip"), blank.length) * pieces,
             "bd ft",
         ),
-        Figure("glue", "Area to spread with glue", _glued(blank)),
+        Figure("glue", say("Area to spread with glue"), _glued(blank)),
     )
     return Result(figures, _working(given, blank), (), _remarks(blank), blank)
 
@@ -78,20 +85,30 @@ def _working(given: Given, blank: Blank) -> tuple[str, ...]:
     thick, planing = exactly(given.length("thickness"), shown), exactly(given.length("planing"), shown)
     wide, trim = exactly(given.length("width"), shown), exactly(given.length("trim"), shown)
     return (
-        f"layers: ({thick} + {planing}) ÷ {exactly(blank.layer, shown)}, rounded up, = {blank.layers}",
+        say(
+            "layers: ({thick} + {planing}) ÷ {layer}, rounded up, = {layers}",
+            thick=thick,
+            planing=planing,
+            layer=exactly(blank.layer, shown),
+            layers=blank.layers,
+        ),
         (
-            f"strips: enough for {wide} + {trim}, each joint losing 2 × "
-            f"{exactly(given.length('jointing'), shown)}, "
-            f"= {blank.strips}"
+            say(
+                "strips: enough for {wide} + {trim}, each joint losing 2 × {jointing}, = {strips}",
+                wide=wide,
+                trim=trim,
+                jointing=exactly(given.length("jointing"), shown),
+                strips=blank.strips,
+            )
         ),
     )
 
 
 def _remarks(blank: Blank) -> tuple[str, ...]:
     if blank.layers > 1 and blank.strips > 1:
-        return ("Stagger the edge joints from layer to layer, as bricks are laid.",)
+        return (say("Stagger the edge joints from layer to layer, as bricks are laid."),)
     if blank.layers == 1 and blank.strips == 1:
-        return ("One board is enough: nothing has to be glued up.",)
+        return (say("One board is enough: nothing has to be glued up."),)
     return ()
 
 
@@ -111,10 +128,16 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(frame.across(0, wide, given.write(blank.width), below=22))
     shapes.append(frame.upright(0, high, given.write(blank.thickness)))
     shapes.append(
-        frame.across(off_x, wide - off_x, f"finished {given.write(given.length('width'))}", above=14)
+        frame.across(
+            off_x, wide - off_x, say("finished {width}", width=given.write(given.length("width"))), above=14
+        )
     )
-    told = f"{blank.layers} layers of {blank.strips} strips; the finished piece is dashed."
-    return scene(frame.bottom + 40, shapes, "End of the blank", told)
+    told = say(
+        "{layers} layers of {strips} strips; the finished piece is dashed.",
+        layers=blank.layers,
+        strips=blank.strips,
+    )
+    return scene(frame.bottom + 40, shapes, say("End of the blank"), told)
 
 
 CALCULATOR = Calculator(

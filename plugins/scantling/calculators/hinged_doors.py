@@ -8,6 +8,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Circle, Rectangle, Scene, Shape
 from scantling.measure import Length, diagonal
+from scantling.words import say
 
 INSET, OVERLAY = "inset", "overlay"
 
@@ -34,17 +35,19 @@ def compute(given: Given) -> Result:
     panel = (door.width - door.stile * 2 + reach, door.height - given.length("rail") * 2 + reach)
     thick = given.length("thickness")
     figures = [
-        Figure("width", "Door, wide", door.width, way="down", times=door.count, run="doors", main=True),
-        Figure("height", "Door, high", door.height, way="down", main=True),
-        Figure("rail", "Rail, long, with its tenons", rail, main=True),
-        Figure("panel-width", "Panel, wide", panel[0], way="down"),
-        Figure("panel-height", "Panel, high", panel[1], way="down"),
-        Figure("droop", "The free corner droops by", _droop(given, door), fine=True),
+        Figure(
+            "width", say("Door, wide"), door.width, way="down", times=door.count, run=say("doors"), main=True
+        ),
+        Figure("height", say("Door, high"), door.height, way="down", main=True),
+        Figure("rail", say("Rail, long, with its tenons"), rail, main=True),
+        Figure("panel-width", say("Panel, wide"), panel[0], way="down"),
+        Figure("panel-height", say("Panel, high"), panel[1], way="down"),
+        Figure("droop", say("The free corner droops by"), _droop(given, door), fine=True),
     ]
     if door.mounted == INSET:
         swing = diagonal(door.width, thick) - door.width
         figures.append(
-            Figure("swing", "Gap needed at the free edge to swing past", swing, way="up", fine=True)
+            Figure("swing", say("Gap needed at the free edge to swing past"), swing, way="up", fine=True)
         )
     pieces = _pieces(given, door, rail, panel)
     return Result(tuple(figures), _working(given, door, rail), (pieces,), _remarks(given, door), door)
@@ -58,14 +61,16 @@ def _door(given: Given) -> Door:
     width = (wide + edge * (2 * sign) - between * (count - 1)) / count
     height = high + edge * (2 * sign)
     if width <= Length(0) or height <= Length(0):
-        raise given.refuse("edge", "the gaps take the whole opening", given.under(min(wide / 2, high / 2)))
+        raise given.refuse(
+            "edge", say("the gaps take the whole opening"), given.under(min(wide / 2, high / 2))
+        )
     if stile * 2 >= width:
-        raise given.refuse("stile", "two stiles so wide leave no panel", given.under(width / 2))
+        raise given.refuse("stile", say("two stiles so wide leave no panel"), given.under(width / 2))
     if given.length("rail") * 2 >= height:
-        raise given.refuse("rail", "two rails so wide leave no panel", given.under(height / 2))
+        raise given.refuse("rail", say("two rails so wide leave no panel"), given.under(height / 2))
     if given.length("hinges") >= height:
         raise given.refuse(
-            "hinges", "the hinges are further apart than the door is high", given.under(height)
+            "hinges", say("the hinges are further apart than the door is high"), given.under(height)
         )
     return Door((wide, high), count, width, height, edge, between, stile, mounted)
 
@@ -77,11 +82,13 @@ def _droop(given: Given, door: Door) -> Length:
 
 def _pieces(given: Given, door: Door, rail: Length, panel: tuple[Length, Length]) -> Table:
     rows: tuple[tuple[Value, ...], ...] = (
-        ("Stiles", 2 * door.count, given.write(door.height, "down"), door.stile),
-        ("Rails", 2 * door.count, rail, given.length("rail")),
-        ("Panels", door.count, given.write(panel[0], "down"), given.write(panel[1], "down")),
+        (say("Stiles"), 2 * door.count, given.write(door.height, "down"), door.stile),
+        (say("Rails"), 2 * door.count, rail, given.length("rail")),
+        (say("Panels"), door.count, given.write(panel[0], "down"), given.write(panel[1], "down")),
     )
-    return Table("Pieces of framed doors", ("Piece", "Number", "Length", "Width"), rows)
+    return Table(
+        say("Pieces of framed doors"), (say("Piece"), say("Number"), say("Length"), say("Width")), rows
+    )
 
 
 def _working(given: Given, door: Door, rail: Length) -> tuple[str, ...]:
@@ -90,10 +97,23 @@ def _working(given: Given, door: Door, rail: Length) -> tuple[str, ...]:
     gaps = f" − {between}" if door.count == 2 else ""
     over = f" ÷ {door.count}" if door.count > 1 else ""
     return (
-        f"wide: ({wide} {sign} 2 × {edge}{gaps}){over} = {exactly(door.width, shown)}",
+        say(
+            "wide: ({wide} {sign} 2 × {edge}{gaps}){over} = {width}",
+            wide=wide,
+            sign=sign,
+            edge=edge,
+            gaps=gaps,
+            over=over,
+            width=exactly(door.width, shown),
+        ),
         (
-            f"rail: {exactly(door.width, shown)} − 2 × {exactly(door.stile, shown)} "
-            f"+ 2 × {exactly(given.length('tenon'), shown)} = {exactly(rail, shown)}"
+            say(
+                "rail: {width} − 2 × {stile} + 2 × {tenon} = {rail}",
+                width=exactly(door.width, shown),
+                stile=exactly(door.stile, shown),
+                tenon=exactly(given.length("tenon"), shown),
+                rail=exactly(rail, shown),
+            )
         ),
     )
 
@@ -105,10 +125,10 @@ def _remarks(given: Given, door: Door) -> tuple[str, ...]:
         free = door.edge if door.count == 1 else door.between / 2
         if swing > free:
             remarks.append(
-                "The gap is too small for a square edge to swing past: bevel the free edge by about 2°."
+                say("The gap is too small for a square edge to swing past: bevel the free edge by about 2°.")
             )
     if door.width > door.height:
-        remarks.append("A door wider than high pulls hard at its hinges: think of two doors.")
+        remarks.append(say("A door wider than high pulls hard at its hinges: think of two doors."))
     return tuple(remarks)
 
 
@@ -139,15 +159,21 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(Rectangle(frame.x(grow), frame.y(grow), wide * frame.scale, high * frame.scale, "hidden"))
     first = grow - edge
     shapes.append(frame.across(first, first + width, given.write(door.width), above=14))
-    shapes.append(frame.across(grow, grow + wide, f"opening {given.write(door.opening[0])}", below=24))
-    shapes.append(frame.upright(first, first + tall, given.write(door.height)))
-    words = "dashed: the opening; dots: hinges"
-    shapes.append(label(frame.left, frame.bottom + 54, words, anchor="start", look="soft"))
-    told = (
-        f"{door.count} door of {given.write(door.width)} by {given.write(door.height)}; hinges are "
-        "dots, the opening is dashed."
+    shapes.append(
+        frame.across(
+            grow, grow + wide, say("opening {opening}", opening=given.write(door.opening[0])), below=24
+        )
     )
-    return scene(frame.bottom + 64, shapes, "Doors, shut", told)
+    shapes.append(frame.upright(first, first + tall, given.write(door.height)))
+    words = say("dashed: the opening; dots: hinges")
+    shapes.append(label(frame.left, frame.bottom + 54, words, anchor="start", look="soft"))
+    told = say(
+        "{count} door of {width} by {height}; hinges are dots, the opening is dashed.",
+        count=door.count,
+        width=given.write(door.width),
+        height=given.write(door.height),
+    )
+    return scene(frame.bottom + 64, shapes, say("Doors, shut"), told)
 
 
 CALCULATOR = Calculator(

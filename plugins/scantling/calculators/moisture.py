@@ -8,6 +8,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import ROOM, label, scene
 from scantling.drawing import Axis, Curve, Line, Mark, Plot, Rectangle, Scene, Shape
 from scantling.measure import write_decimal
+from scantling.words import say
 
 _FINE = 10**12
 
@@ -37,14 +38,18 @@ def compute(given: Given) -> Result:
         (f"{humidity}%", write_decimal(settled(celsius, Fraction(humidity)), 1) + "%")
         for humidity in (20, 30, 40, 50, 60, 70, 80)
     )
-    figures = (Figure("moisture", "Wood settles at", moisture, "%", places=1, main=True),)
+    figures = (Figure("moisture", say("Wood settles at"), moisture, "%", places=1, main=True),)
     working = (
         (
-            f"at {decimals(_tenth(celsius), 1)} °C and {decimals(given.number('humidity'), 1)}%: "
-            f"{decimals(_tenth(moisture), 1)}%"
+            say(
+                "at {celsius} °C and {humidity}%: {moisture}%",
+                celsius=decimals(_tenth(celsius), 1),
+                humidity=decimals(given.number("humidity"), 1),
+                moisture=decimals(_tenth(moisture), 1),
+            )
         ),
     )
-    table = Table("At the same temperature", ("Humidity", "Moisture of the wood"), rows)
+    table = Table(say("At the same temperature"), (say("Humidity"), say("Moisture of the wood")), rows)
     return Result(figures, working, (table,), _remarks(moisture), moisture)
 
 
@@ -58,10 +63,12 @@ def _tenth(number: Fraction) -> Fraction:
 
 def _remarks(moisture: Fraction) -> tuple[str, ...]:
     remarks = [
-        "Thin boards settle within days, thick ones take weeks: stack them with sticks between, and wait."
+        say(
+            "Thin boards settle within days, thick ones take weeks: stack them with sticks between, and wait."
+        )
     ]
     if moisture > 14:
-        remarks.append("Wood this damp will shrink indoors: do not glue up furniture from it yet.")
+        remarks.append(say("Wood this damp will shrink indoors: do not glue up furniture from it yet."))
     return tuple(remarks)
 
 
@@ -72,7 +79,11 @@ def draw(given: Given, result: Result) -> Scene:
     left, wide, y = 30.0, ROOM - 60, 54.0
     most = 30.0
     shapes: list[Shape] = [Rectangle(left, y, wide, 18, "edge wood")]
-    for low, high, words in ((6, 9, "indoors, heated"), (9, 13, "indoors, damp"), (15, 20, "dry outdoors")):
+    for low, high, words in (
+        (6, 9, say("indoors, heated")),
+        (9, 13, say("indoors, damp")),
+        (15, 20, say("dry outdoors")),
+    ):
         x1, x2 = (left + wide * one / most for one in (low, high))
         shapes.append(Rectangle(x1, y, x2 - x1, 18, "thin side"))
         shapes.append(label((x1 + x2) / 2, y + 52 + (12 if low == 9 else 0), words, size=10))
@@ -83,7 +94,7 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(Line(at, y - 8, at, y + 18, "accent"))
     words = f"{decimals(_tenth(result.shape), 1)}%"
     shapes.append(label(at, y - 14, words, size=14, look="red strong halo"))
-    return scene(132, shapes, "Moisture of wood", f"Wood settles at {words}.")
+    return scene(132, shapes, say("Moisture of wood"), say("Wood settles at {words}.", words=words))
 
 
 def plot(given: Given, result: Result) -> Plot:
@@ -93,12 +104,12 @@ def plot(given: Given, result: Result) -> Plot:
     moisture = float(result.shape)
     mark = Mark(float(given.number("humidity")), moisture, f"{decimals(_tenth(result.shape), 1)}%")
     return Plot(
-        Axis("relative humidity, percent", 0.0, 100.0),
-        Axis("moisture of the wood, percent", 0.0, max(30.0, moisture)),
+        Axis(say("relative humidity, percent"), 0.0, 100.0),
+        Axis(say("moisture of the wood, percent"), 0.0, max(30.0, moisture)),
         (Curve(points),),
         (mark,),
-        "Moisture of wood by humidity",
-        "The moisture rises with the humidity, steeply above 80 percent; yours is picked out.",
+        say("Moisture of wood by humidity"),
+        say("The moisture rises with the humidity, steeply above 80 percent; yours is picked out."),
     )
 
 

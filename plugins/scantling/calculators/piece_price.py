@@ -17,6 +17,7 @@ from scantling.measure import (
     write_board_feet,
     write_money,
 )
+from scantling.words import say
 
 BOARD_FOOT, PIECE = "a board foot", "a piece"
 _RULE = {NOMINAL: board_feet_nominal, ROUGH: board_feet_hardwood, ACTUAL: board_feet}
@@ -27,17 +28,19 @@ def compute(given: Given) -> Result:
     thickness, width, length = given.length("thickness"), given.length("width"), given.length("length")
     feet = Fraction(_RULE[given.choice("counted")](thickness, width, length))
     if feet == 0:
-        message = "a board with less than half a square foot of face counts as nothing when tallied rough"
+        message = say(
+            "a board with less than half a square foot of face counts as nothing when tallied rough"
+        )
         raise given.refuse("length", message, given.least(Length(72) * Length(1) / width))
     price = given.money("price")
     known_foot = given.choice("known") == BOARD_FOOT
     piece = Fraction(price.cents) * feet if known_foot else Fraction(price.cents)
     foot = Fraction(price.cents) if known_foot else Fraction(price.cents) / feet
-    main = Figure("piece", "A piece costs", _money(piece), main=known_foot)
-    other = Figure("board-foot", "A board foot costs", _money(foot), main=not known_foot)
+    main = Figure("piece", say("A piece costs"), _money(piece), main=known_foot)
+    other = Figure("board-foot", say("A board foot costs"), _money(foot), main=not known_foot)
     figures = (
         *((main, other) if known_foot else (other, main)),
-        Figure("feet", "Board feet in a piece", feet, "bd ft"),
+        Figure("feet", say("Board feet in a piece"), feet, "bd ft"),
         *_by_size(given, piece, width, length),
     )
     sign, currency = ("×", given.currency) if known_foot else ("÷", given.currency)
@@ -52,12 +55,12 @@ def _by_size(given: Given, piece: Fraction, width: Length, length: Length) -> tu
     face = width * length
     if given.display.system == "mm":
         return (
-            Figure("linear", "A metre of its length costs", _money(piece / length.mm * 1000)),
-            Figure("face", "A square metre of its face costs", _money(piece / face.square_metres)),
+            Figure("linear", say("A metre of its length costs"), _money(piece / length.mm * 1000)),
+            Figure("face", say("A square metre of its face costs"), _money(piece / face.square_metres)),
         )
     return (
-        Figure("linear", "A foot of its length costs", _money(piece / length.feet)),
-        Figure("face", "A square foot of its face costs", _money(piece / face.square_feet)),
+        Figure("linear", say("A foot of its length costs"), _money(piece / length.feet)),
+        Figure("face", say("A square foot of its face costs"), _money(piece / face.square_feet)),
     )
 
 
@@ -70,13 +73,13 @@ def draw(given: Given, result: Result) -> Scene:
     feet, piece, foot = result.shape
     shapes: list[Shape] = [
         Rectangle(40, 34, 70, 70, "edge wood"),
-        label(75, 24, "a board foot", look="soft"),
+        label(75, 24, say("a board foot"), look="soft"),
         label(75, 74, write_money(foot, given.currency), size=14, look="ink strong board"),
         Rectangle(210, 50, ROOM - 250, 38, "edge wood"),
         label(
             210 + (ROOM - 250) / 2,
             40,
-            f"a piece of {decimals(Fraction(round(feet * 100), 100), 2)} bd ft",
+            say("a piece of {feet} bd ft", feet=decimals(Fraction(round(feet * 100), 100), 2)),
             look="soft",
         ),
         label(
@@ -84,7 +87,9 @@ def draw(given: Given, result: Result) -> Scene:
         ),
         arrow(122, 69, 198, 69) if given.choice("known") == BOARD_FOOT else arrow(198, 69, 122, 69),
     ]
-    return scene(118, shapes, "Prices", f"A piece costs {write_money(piece, given.currency)}.")
+    return scene(
+        118, shapes, say("Prices"), say("A piece costs {piece}.", piece=write_money(piece, given.currency))
+    )
 
 
 CALCULATOR = Calculator(

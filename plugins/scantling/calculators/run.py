@@ -8,6 +8,7 @@ from scantling.calculators.kit import Answer, answer
 from scantling.calculators.registry import SLUGS, calculator
 from scantling.fault import Fault, Faulty, did_you_mean
 from scantling.measure import Display
+from scantling.words import say
 
 USUAL_DISPLAY = Display()
 
@@ -26,11 +27,19 @@ def run(slug: str, texts: Mapping[str, str], display: Display = USUAL_DISPLAY, c
     """
     name = slug.strip().casefold().replace("_", "-").replace(" ", "-")
     if name not in SLUGS:
-        mend = did_you_mean(name, SLUGS, kind="calculators")
-        raise Faulty([Fault("unknown-calculator", f"there is no calculator called '{slug[:40]}'", help=mend)])
+        mend = did_you_mean(name, SLUGS, kind=say("calculators"), tell=say)
+        raise Faulty(
+            [
+                Fault(
+                    "unknown-calculator",
+                    say("there is no calculator called '{name}'", name=slug[:40]),
+                    help=mend,
+                )
+            ]
+        )
     return answer(calculator(name), texts, display, currency)
 
 
 def run_example(slug: str, display: Display = USUAL_DISPLAY, currency: str = "$") -> Answer:
     """Return the answer to a calculator's worked example."""
-    return run(slug, calculator(slug).example.inputs, display, currency)
+    return run(slug, calculator(slug).example.told_inputs(), display, currency)

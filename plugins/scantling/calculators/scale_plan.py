@@ -21,6 +21,7 @@ from scantling.calculators.kit import (
 from scantling.calculators.kit.picture import fit, inches, scene
 from scantling.drawing import Axis, Curve, Mark, Plot, Rectangle, Scene, Shape
 from scantling.measure import Length, Money, write_money
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,14 +54,14 @@ def compute(given: Given) -> Result:
     before = estimate(costs, usual)
     change = Money(1).times(scaled.estimate) - Money(1).times(before)
     figures = (
-        Figure("cost", "It will cost about", Money(1).times(scaled.estimate), main=True),
-        Figure("change", "More than at the usual size", change, main=True),
-        Figure("growth", "The size changes by", wanted - usual),
-        Figure("ratio", "That is, of the usual size", wanted / usual * 100, "%", places=1),
+        Figure("cost", say("It will cost about"), Money(1).times(scaled.estimate), main=True),
+        Figure("change", say("More than at the usual size"), change, main=True),
+        Figure("growth", say("The size changes by"), wanted - usual),
+        Figure("ratio", say("That is, of the usual size"), wanted / usual * 100, "%", places=1),
         *_neighbours(scaled),
     )
     rows = tuple((offer.length, offer.price) for offer in costs)
-    table = Table("Costs that are known", ("Size", "Cost"), rows)
+    table = Table(say("Costs that are known"), (say("Size"), say("Cost")), rows)
     return Result(figures, _working(given, scaled), (table,), _remarks(scaled), scaled)
 
 
@@ -69,9 +70,9 @@ def _neighbours(scaled: Scaled) -> tuple[Figure, ...]:
     above = [offer for offer in scaled.costs if offer.length >= scaled.wanted]
     figures = []
     if below:
-        figures.append(Figure("below", "Known cost of the size at or below", below[-1].price))
+        figures.append(Figure("below", say("Known cost of the size at or below"), below[-1].price))
     if above:
-        figures.append(Figure("above", "Known cost of the size at or above", above[0].price))
+        figures.append(Figure("above", say("Known cost of the size at or above"), above[0].price))
     return tuple(figures)
 
 
@@ -81,17 +82,21 @@ def _working(given: Given, scaled: Scaled) -> tuple[str, ...]:
     ratio = decimals(Fraction(round(scaled.wanted / scaled.usual * 1000), 1000), 3)
     return (
         f"{wanted} ÷ {exactly(scaled.usual, given.display)} = {ratio}",
-        f"cost at {wanted}, on the line: {cost}",
+        say("cost at {wanted}, on the line: {cost}", wanted=wanted, cost=cost),
     )
 
 
 def _remarks(scaled: Scaled) -> tuple[str, ...]:
     remarks = [
-        "Boards come whole, so the true cost goes in steps: the plan's own page reckons it for your size."
+        say(
+            "Boards come whole, so the true cost goes in steps: the plan's own page reckons it for your size."
+        )
     ]
     if not scaled.costs[0].length <= scaled.wanted <= scaled.costs[-1].length:
-        remarks.append("Your size lies beyond the known ones: the estimate is a guess there.")
-    remarks.append("Not every part grows: a wider bench may need a middle leg, and a longer shelf sags more.")
+        remarks.append(say("Your size lies beyond the known ones: the estimate is a guess there."))
+    remarks.append(
+        say("Not every part grows: a wider bench may need a middle leg, and a longer shelf sags more.")
+    )
     return tuple(remarks)
 
 
@@ -104,10 +109,14 @@ def draw(given: Given, result: Result) -> Scene:
     high = wide * 0.34
     shapes: list[Shape] = [frame.wood(0, 0, wanted, high)]
     shapes.append(Rectangle(frame.x(0), frame.y(0), usual * frame.scale, high * frame.scale, "hidden"))
-    shapes.append(frame.across(0, usual, f"usual {given.write(scaled.usual)}", above=14))
-    shapes.append(frame.across(0, wanted, f"yours {given.write(scaled.wanted)}", below=22))
-    told = f"The usual {given.write(scaled.usual)} dashed, yours {given.write(scaled.wanted)} drawn."
-    return scene(frame.bottom + 42, shapes, "Usual size and yours", told)
+    shapes.append(frame.across(0, usual, say("usual {usual}", usual=given.write(scaled.usual)), above=14))
+    shapes.append(frame.across(0, wanted, say("yours {wanted}", wanted=given.write(scaled.wanted)), below=22))
+    told = say(
+        "The usual {usual} dashed, yours {wanted} drawn.",
+        usual=given.write(scaled.usual),
+        wanted=given.write(scaled.wanted),
+    )
+    return scene(frame.bottom + 42, shapes, say("Usual size and yours"), told)
 
 
 def plot(given: Given, result: Result) -> Plot:
@@ -119,12 +128,16 @@ def plot(given: Given, result: Result) -> Plot:
     words = write_money(Money(1).times(scaled.estimate), given.currency)
     line = tuple(sorted({*points, at}))
     return Plot(
-        Axis("size, in", low, high if high > low else low + 1),
-        Axis(f"cost, {given.currency}", 0.0, max(cost for _, cost in (*points, at)) * 1.25 + 0.01),
+        Axis(say("size, in"), low, high if high > low else low + 1),
+        Axis(
+            say("cost, {currency}", currency=given.currency),
+            0.0,
+            max(cost for _, cost in (*points, at)) * 1.25 + 0.01,
+        ),
         (Curve(line),),
         (Mark(*at, words),),
-        "Cost by size",
-        f"The known costs joined by straight lines; at your size the line is at {words}.",
+        say("Cost by size"),
+        say("The known costs joined by straight lines; at your size the line is at {words}.", words=words),
     )
 
 

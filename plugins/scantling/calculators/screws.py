@@ -8,7 +8,8 @@ from fractions import Fraction
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Polygon, Rectangle, Scene, Shape
-from scantling.measure import Length, System, Way, round_number
+from scantling.measure import Length, System, Way, local_marks, round_number
+from scantling.words import say
 
 ROOTS = {2: "0.054", 4: "0.075", 6: "0.094", 8: "0.112", 10: "0.130", 12: "0.148", 14: "0.165"}
 """Diameter at the bottom of the thread, in; charts differ by a tenth and more (a screw chart, advisory)."""
@@ -81,39 +82,50 @@ def compute(given: Given) -> Result:
     )
     if screw.least > screw.most:
         thick = screw.shank * GRIP + Length(Fraction(1, 8))
-        message = f"no screw of this gauge grips in {given.write(screw.second)} without coming out"
+        message = say(
+            "no screw of this gauge grips in {second} without coming out", second=given.write(screw.second)
+        )
         raise given.refuse("second", message, given.least(thick))
     figures = [
-        Figure("pilot", "Pilot hole, drill", drill(screw.pilot, screw.system), fine=True, main=True),
+        Figure("pilot", say("Pilot hole, drill"), drill(screw.pilot, screw.system), fine=True, main=True),
         Figure(
             "shank-hole",
-            "Hole through the first piece, drill",
+            say("Hole through the first piece, drill"),
             drill(screw.shank, screw.system, "up"),
             fine=True,
             main=True,
         ),
-        Figure("shank", "The screw's shank", screw.shank, fine=True),
-        Figure("pilot-exact", "Pilot hole by the rule", screw.pilot, fine=True),
-        Figure("shortest", "Shortest screw that grips", screw.least, way="up"),
-        Figure("longest", "Longest that stays inside", screw.most, way="down"),
+        Figure("shank", say("The screw's shank"), screw.shank, fine=True),
+        Figure("pilot-exact", say("Pilot hole by the rule"), screw.pilot, fine=True),
+        Figure("shortest", say("Shortest screw that grips"), screw.least, way="up"),
+        Figure("longest", say("Longest that stays inside"), screw.most, way="down"),
     ]
     if screw.advised is not None:
-        figures.insert(0, Figure("length", "Screw, long", screw.advised, main=True))
+        figures.insert(0, Figure("length", say("Screw, long"), screw.advised, main=True))
     return Result(tuple(figures), _working(screw), (), _remarks(screw), screw)
 
 
 def _working(screw: Screw) -> tuple[str, ...]:
     share = int(PILOT[screw.wood] * 100)
     return (
-        f"shank: 0.060 + {screw.gauge} × 0.013 = {float(screw.shank.inches):.3f} in",
-        f"pilot: {share}% of {ROOTS[screw.gauge]} in = {float(screw.pilot.inches):.4f} in",
+        say(
+            "shank: 0.060 + {gauge} × 0.013 = {shank} in",
+            gauge=screw.gauge,
+            shank=local_marks(f"{float(screw.shank.inches):.3f}"),
+        ),
+        say(
+            "pilot: {share}% of {roots} in = {pilot} in",
+            share=share,
+            roots=ROOTS[screw.gauge],
+            pilot=local_marks(f"{float(screw.pilot.inches):.4f}"),
+        ),
     )
 
 
 def _remarks(screw: Screw) -> tuple[str, ...]:
-    remarks = ["Try it in scrap of the same wood: charts differ, and so do screws of one gauge."]
+    remarks = [say("Try it in scrap of the same wood: charts differ, and so do screws of one gauge.")]
     if screw.advised is None:
-        remarks.append("None of the usual lengths lies between shortest and longest: try another gauge.")
+        remarks.append(say("None of the usual lengths lies between shortest and longest: try another gauge."))
     return tuple(remarks)
 
 
@@ -140,12 +152,12 @@ def draw(given: Given, result: Result) -> Scene:
     tip = ((middle - pilot / 2, first), (middle + pilot / 2, first), (middle, min(length, high)))
     shapes.append(Polygon(frame.points(tip), "thin solid"))
     x = frame.x(middle) + max(shank * frame.scale, 8) + 8
-    pilot_words = f"pilot {given.fine(drill(screw.pilot, screw.system))}"
+    pilot_words = say("pilot {pilot}", pilot=given.fine(drill(screw.pilot, screw.system)))
     shapes.append(
         label(
             x,
             frame.y(first / 2) + 4,
-            "through " + given.fine(drill(screw.shank, screw.system, "up")),
+            say("through {size}", size=given.fine(drill(screw.shank, screw.system, "up"))),
             anchor="start",
             look="ink board",
         )
@@ -158,8 +170,8 @@ def draw(given: Given, result: Result) -> Scene:
     return scene(
         frame.bottom + 16,
         shapes,
-        "Screw, section",
-        f"A hole through the first piece, {pilot_words} in the second.",
+        say("Screw, section"),
+        say("A hole through the first piece, {pilot_words} in the second.", pilot_words=pilot_words),
     )
 
 

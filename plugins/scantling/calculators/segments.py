@@ -8,7 +8,8 @@ from math import cos, pi, sin
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, exactly
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Scene, Shape
-from scantling.measure import Angle, Length, cosine, tangent
+from scantling.measure import Angle, Length, cosine, local_marks, tangent
+from scantling.words import say
 
 FLATS, CORNERS, SIDE = "across the flats", "across the corners", "one side"
 
@@ -54,43 +55,71 @@ def compute(given: Given) -> Result:
     sides, measured, stock = given.count("sides"), given.choice("measured"), given.length("stock")
     ring = ring_of(sides, measured, given.length("size"), stock)
     if stock * 2 >= ring.flats:
-        message = f"stock of {given.write(stock)} closes the middle of the ring"
+        message = say("stock of {stock} closes the middle of the ring", stock=given.write(stock))
         raise given.refuse("stock", message, given.under(ring.flats / 2))
     figures = (
-        Figure("mitre", "Turn the saw from square to", ring.mitre, times=2 * sides, run="cuts", main=True),
-        Figure("side", "Each side, long point to long point", ring.side, times=sides, run="sides", main=True),
-        Figure("inside", "Each side, short point to short point", ring.inside),
-        Figure("flats", "Across the flats, outside", ring.flats),
-        Figure("opening", "Across the flats, inside", ring.flats - stock * 2),
-        Figure("corners", "Across the corners, outside", ring.corners),
-        Figure("corner", "Angle at each corner, inside", Angle(180) - ring.mitre * 2),
         Figure(
-            "stock", "Stock, without turning it over", (ring.side + given.length("kerf")) * sides, way="up"
+            "mitre",
+            say("Turn the saw from square to"),
+            ring.mitre,
+            times=2 * sides,
+            run=say("cuts"),
+            main=True,
+        ),
+        Figure(
+            "side",
+            say("Each side, long point to long point"),
+            ring.side,
+            times=sides,
+            run=say("sides"),
+            main=True,
+        ),
+        Figure("inside", say("Each side, short point to short point"), ring.inside),
+        Figure("flats", say("Across the flats, outside"), ring.flats),
+        Figure("opening", say("Across the flats, inside"), ring.flats - stock * 2),
+        Figure("corners", say("Across the corners, outside"), ring.corners),
+        Figure("corner", say("Angle at each corner, inside"), Angle(180) - ring.mitre * 2),
+        Figure(
+            "stock",
+            say("Stock, without turning it over"),
+            (ring.side + given.length("kerf")) * sides,
+            way="up",
         ),
     )
     return Result(figures, _working(given, ring), (), _remarks(ring), ring)
 
 
 def _working(given: Given, ring: Ring) -> tuple[str, ...]:
-    mitre, shown = f"{float(ring.mitre.degrees):.4g}°", given.display
+    mitre, shown = local_marks(f"{float(ring.mitre.degrees):.4g}°"), given.display
     return (
-        f"mitre: 180° ÷ {ring.sides} = {mitre}",
+        say("mitre: 180° ÷ {sides} = {mitre}", sides=ring.sides, mitre=mitre),
         (
-            f"short side: {exactly(ring.side, shown)} − 2 × {exactly(ring.stock, shown)} × tan({mitre}) "
-            f"= {exactly(ring.inside, shown)}"
+            say(
+                "short side: {side} − 2 × {stock} × tan({mitre}) = {inside}",
+                side=exactly(ring.side, shown),
+                stock=exactly(ring.stock, shown),
+                mitre=mitre,
+                inside=exactly(ring.inside, shown),
+            )
         ),
     )
 
 
 def _remarks(ring: Ring) -> tuple[str, ...]:
-    remarks = ["Cut a whole ring from scrap first: a small fault of the saw is there twice at every corner."]
+    remarks = [
+        say("Cut a whole ring from scrap first: a small fault of the saw is there twice at every corner.")
+    ]
     if (ring.mitre * 2).degrees.denominator > 1:
         remarks.append(
-            "This mitre is not a half degree on a saw's scale: glue up two half rings and straighten "
-            "the two last joints."
+            say(
+                "This mitre is not a half degree on a saw's scale: glue up two half rings and "
+                "straighten the two last joints."
+            )
         )
     if ring.inside < Length(3):
-        remarks.append("The pieces are short: clamp them in a holder, never hold them by hand at the saw.")
+        remarks.append(
+            say("The pieces are short: clamp them in a holder, never hold them by hand at the saw.")
+        )
     return tuple(remarks)
 
 
@@ -110,10 +139,10 @@ def draw(given: Given, result: Result) -> Scene:
     half = inches(ring.side) / 2
     dims = type(frame)(2 * far, low, frame.scale, frame.left, frame.top)
     shapes.append(dims.across(far - half, far + half, given.write(ring.side), below=20))
-    mitre = f"{float(ring.mitre.degrees):.4g}° each end"
+    mitre = say("{mitre}° each end", mitre=local_marks(f"{float(ring.mitre.degrees):.4g}"))
     shapes.append(label(frame.x(far), frame.y(far) + 4, mitre, size=13, look="red strong halo"))
-    told = f"A ring of {ring.sides} sides, each {given.write(ring.side)} outside."
-    return scene(dims.bottom + 40, shapes, "Ring of equal sides", told)
+    told = say("A ring of {sides} sides, each {side} outside.", sides=ring.sides, side=given.write(ring.side))
+    return scene(dims.bottom + 40, shapes, say("Ring of equal sides"), told)
 
 
 def _corners(radius: float, middle: float, sides: int, turn: float) -> list[tuple[float, float]]:

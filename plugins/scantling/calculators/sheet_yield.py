@@ -10,7 +10,8 @@ from scantling.calculators.kit.picture import ROOM, fit, label, scene
 from scantling.calculators.kit.whole import Unit, common_unit
 from scantling.cutting import Answer, Board, PartItem, Problem, StockItem, solve
 from scantling.drawing import Scene, Shape, shorten
-from scantling.measure import Area, Length, Money
+from scantling.measure import Area, Length, Money, local_marks
+from scantling.words import say
 
 STEPS = 5_000
 """So few that a phone answers at once; a plan's own page looks much longer."""
@@ -40,18 +41,18 @@ def compute(given: Given) -> Result:
     used = sum((panel.length * panel.width * panel.count for panel in panels), Area(0))
     bought = sheet[0] * sheet[1] * len(boards)
     figures = [
-        Figure("sheets", "Sheets to buy", len(boards), main=True),
-        Figure("pieces", "Pieces", sum(panel.count for panel in panels)),
-        Figure("used", "Of the sheets ends up in the pieces", used / bought * 100, "%", places=0),
-        Figure("area", "Area of the pieces", used),
+        Figure("sheets", say("Sheets to buy"), len(boards), main=True),
+        Figure("pieces", say("Pieces"), sum(panel.count for panel in panels)),
+        Figure("used", say("Of the sheets ends up in the pieces"), used / bought * 100, "%", places=0),
+        Figure("area", say("Area of the pieces"), used),
     ]
     if given.has("price"):
         price = given.money("price")
-        figures.insert(1, Figure("cost", "Price of the sheets", price * len(boards), main=True))
+        figures.insert(1, Figure("cost", say("Price of the sheets"), price * len(boards), main=True))
         figures.append(
             Figure(
                 "by-area",
-                "By area alone that would be",
+                say("By area alone that would be"),
                 Money(1).times(price.cents * (used / (sheet[0] * sheet[1]))),
             )
         )
@@ -62,17 +63,19 @@ def _must_fit(given: Given, panels: tuple[Panel, ...], sheet: tuple[Length, Leng
     trim = given.length("trim") * 2
     long, wide = sheet[0] - trim, sheet[1] - trim
     if min(long, wide) <= Length(0):
-        raise given.refuse("trim", "trimming takes the whole sheet", given.under(min(sheet) / 2))
+        raise given.refuse("trim", say("trimming takes the whole sheet"), given.under(min(sheet) / 2))
     if given.length("kerf") >= min(sheet):
-        raise given.refuse("kerf", "the kerf is as wide as the sheet", given.under(min(sheet)))
+        raise given.refuse("kerf", say("the kerf is as wide as the sheet"), given.under(min(sheet)))
     if sum(panel.count for panel in panels) > MOST_PIECES:
-        message = f"more than {MOST_PIECES} pieces are for a plan with its own cutting plan"
+        message = say("more than {most} pieces are for a plan with its own cutting plan", most=MOST_PIECES)
         raise given.refuse("parts", message, _listed(given, _fewer(panels)))
     free = given.choice("grain") == FREE
     for panel in panels:
         if not _goes(panel, long, wide, free=free):
-            size = f"{given.write(panel.length)} by {given.write(panel.width)}"
-            message = f"a piece of {size} is larger than the sheet"
+            size = say(
+                "{length} by {width}", length=given.write(panel.length), width=given.write(panel.width)
+            )
+            message = say("a piece of {size} is larger than the sheet", size=size)
             raise given.refuse(
                 "parts", message, _listed(given, tuple(_smaller(one, long, wide, free) for one in panels))
             )
@@ -99,7 +102,10 @@ def _fewer(panels: tuple[Panel, ...]) -> tuple[Panel, ...]:
 
 
 def _listed(given: Given, panels: tuple[Panel, ...]) -> str:
-    return ", ".join(f"{one.count} of {given.most(one.length)} x {given.most(one.width)}" for one in panels)
+    return ", ".join(
+        say("{count} of {size}", count=one.count, size=f"{given.most(one.length)} x {given.most(one.width)}")
+        for one in panels
+    )
 
 
 def _cut(given: Given, panels: tuple[Panel, ...], sheet: tuple[Length, Length]) -> Cut:
@@ -121,7 +127,10 @@ def _cut(given: Given, panels: tuple[Panel, ...], sheet: tuple[Length, Length]) 
 def _working(used: Area, sheet: tuple[Length, Length]) -> tuple[str, ...]:
     sheets = used / (sheet[0] * sheet[1])
     return (
-        f"pieces ÷ one sheet = {float(sheets):.2f} sheets by area alone; what cannot be cut comes on top",
+        say(
+            "pieces ÷ one sheet = {sheets} sheets by area alone; what cannot be cut comes on top",
+            sheets=local_marks(f"{float(sheets):.2f}"),
+        ),
     )
 
 
@@ -129,20 +138,31 @@ def _table(cut: Cut) -> Table:
     rows = []
     for i, board in enumerate(cut.answer.boards):
         counts = Counter(piece.part for piece in board.pieces)
-        rows.append((i + 1, ", ".join(f"{counts[name]} of {name}" for name in cut.names if counts[name])))
-    return Table("On each sheet", ("Sheet", "Pieces"), tuple(rows))
+        rows.append(
+            (
+                i + 1,
+                ", ".join(
+                    say("{count} of {size}", count=counts[name], size=name)
+                    for name in cut.names
+                    if counts[name]
+                ),
+            )
+        )
+    return Table(say("On each sheet"), (say("Sheet"), say("Pieces")), tuple(rows))
 
 
 def _remarks(cut: Cut) -> tuple[str, ...]:
     few = (
-        "No fewer sheets are enough: that is proved."
+        say("No fewer sheets are enough: that is proved.")
         if cut.answer.proved
         else (
-            f"At least {cut.answer.bound} would be needed whatever the layout; a longer search might "
-            "find fewer."
+            say(
+                "At least {bound} would be needed whatever the layout; a longer search might find fewer.",
+                bound=cut.answer.bound,
+            )
         )
     )
-    return (few, "Every cut goes right across: crosscut, rip, crosscut.")
+    return (few, say("Every cut goes right across: crosscut, rip, crosscut."))
 
 
 def draw(given: Given, result: Result) -> Scene:
@@ -154,18 +174,19 @@ def draw(given: Given, result: Result) -> Scene:
     most = 190.0 if len(boards) == 1 else 130.0
     for i, board in enumerate(boards):
         drawn, bottom = _sheet(given, cut, board, top, most)
-        shapes.append(label(20, top - 8, f"sheet {i + 1}", anchor="start", look="soft"))
+        shapes.append(label(20, top - 8, say("sheet {i}", i=i + 1), anchor="start", look="soft"))
         shapes += drawn
         top = bottom + 28
     for i, (name, panel) in enumerate(zip(cut.names, cut.panels, strict=True)):
-        words = f"{name}  {panel.count} of {given.write(panel.length)} × {given.write(panel.width)}"
+        size = f"{given.write(panel.length)} × {given.write(panel.width)}"
+        words = f"{name}  " + say("{count} of {size}", count=panel.count, size=size)
         shapes.append(label(20 + (ROOM / 2 - 10) * (i % 2), top + 4 + 15 * (i // 2), words, anchor="start"))
     left = len(cut.answer.boards) - len(boards)
     end = top + 15 * ((len(cut.names) + 1) // 2)
     if left:
-        shapes.append(label(20, end + 6, f"and {left} more", anchor="start", look="soft"))
-    told = f"{len(cut.answer.boards)} sheets with the pieces on them, told by letters."
-    return scene(end + 14, shapes, "Pieces on the sheets", told)
+        shapes.append(label(20, end + 6, say("and {left} more", left=left), anchor="start", look="soft"))
+    told = say("{count} sheets with the pieces on them, told by letters.", count=len(cut.answer.boards))
+    return scene(end + 14, shapes, say("Pieces on the sheets"), told)
 
 
 def _sheet(given: Given, cut: Cut, board: Board, top: float, most: float) -> tuple[list[Shape], float]:

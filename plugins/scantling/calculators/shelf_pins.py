@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, exactly
 from scantling.calculators.kit.picture import fit, inches, scene
 from scantling.drawing import Circle, Scene, Shape
-from scantling.measure import Length
+from scantling.measure import Length, local_marks
+from scantling.words import say
 
 FROM_BOTTOM, CENTRED = "from the bottom", "in the middle"
 MOST_HOLES = 120
@@ -35,7 +36,9 @@ def compute(given: Given) -> Result:
     count = (height - bottom - top) // spacing + 1
     if count > MOST_HOLES:
         nearest = given.least((height - bottom - top) / (MOST_HOLES - 1))
-        raise given.refuse("spacing", f"{count:,} holes in a row are too many", nearest)
+        raise given.refuse(
+            "spacing", say("{count} holes in a row are too many", count=local_marks(f"{count:,}")), nearest
+        )
     rest = height - bottom - top - spacing * (count - 1)
     first = bottom + (rest / 2 if given.choice("start") == CENTRED else Length(0))
     row = Row(
@@ -45,16 +48,18 @@ def compute(given: Given) -> Result:
         given.length("setback"),
     )
     figures = (
-        Figure("holes", "Holes in a row", count, main=True),
-        Figure("first", "First hole above the bottom", first, main=True),
-        Figure("last", "Last hole above the bottom", row.holes[-1], main=True),
-        Figure("above", "From the last hole to the top", height - row.holes[-1]),
-        Figure("spacing", "From hole to hole", spacing, times=count - 1, run="steps"),
-        Figure("all", "Holes in both sides, two rows each", count * 4),
-        Figure("apart", "From row to row on a side", given.length("depth") - given.length("setback") * 2),
+        Figure("holes", say("Holes in a row"), count, main=True),
+        Figure("first", say("First hole above the bottom"), first, main=True),
+        Figure("last", say("Last hole above the bottom"), row.holes[-1], main=True),
+        Figure("above", say("From the last hole to the top"), height - row.holes[-1]),
+        Figure("spacing", say("From hole to hole"), spacing, times=count - 1, run=say("steps")),
+        Figure("all", say("Holes in both sides, two rows each"), count * 4),
+        Figure(
+            "apart", say("From row to row on a side"), given.length("depth") - given.length("setback") * 2
+        ),
     )
     rows = tuple((i + 1, hole) for i, hole in enumerate(row.holes))
-    table = Table("Middles of the holes, all from the bottom", ("Hole", "Up"), rows)
+    table = Table(say("Middles of the holes, all from the bottom"), (say("Hole"), say("Up")), rows)
     return Result(figures, _working(given, count), (table,), _remarks(), row)
 
 
@@ -62,32 +67,43 @@ def _must_fit(given: Given) -> None:
     height, bottom, top = given.length("height"), given.length("bottom"), given.length("top")
     if bottom > height - NEAREST:
         raise given.refuse(
-            "bottom", "the first hole is above the top of the side", given.most(height - NEAREST)
+            "bottom", say("the first hole is above the top of the side"), given.most(height - NEAREST)
         )
     if bottom + top > height:
-        raise given.refuse("top", "no hole is left between bottom and top", given.most(height - bottom))
+        raise given.refuse("top", say("no hole is left between bottom and top"), given.most(height - bottom))
     if given.length("setback") * 2 >= given.length("depth"):
-        raise given.refuse("setback", "the two rows cross", given.under(given.length("depth") / 2))
+        raise given.refuse("setback", say("the two rows cross"), given.under(given.length("depth") / 2))
     if given.length("drilled") >= given.length("thickness"):
-        message = "the drill comes out on the other side"
+        message = say("the drill comes out on the other side")
         raise given.refuse("drilled", message, given.under(given.length("thickness")))
     if given.length("hole") >= given.length("spacing"):
-        raise given.refuse("hole", "the holes run into each other", given.under(given.length("spacing")))
+        raise given.refuse("hole", say("the holes run into each other"), given.under(given.length("spacing")))
 
 
 def _working(given: Given, count: int) -> tuple[str, ...]:
     names = ("height", "bottom", "top", "spacing")
     height, bottom, top, spacing = (exactly(given.length(name), given.display) for name in names)
-    return (f"({height} − {bottom} − {top}) ÷ {spacing}, rounded down, + 1 = {count}",)
+    return (
+        say(
+            "({height} − {bottom} − {top}) ÷ {spacing}, rounded down, + 1 = {count}",
+            height=height,
+            bottom=bottom,
+            top=top,
+            spacing=spacing,
+            count=count,
+        ),
+    )
 
 
 def _remarks() -> tuple[str, ...]:
     return (
         (
-            "Drill every row from the same end, with one template held to the bottom: shelves rock when "
-            "rows differ."
+            say(
+                "Drill every row from the same end, with one template held to the bottom: shelves "
+                "rock when rows differ."
+            )
         ),
-        "Put a stop on the drill.",
+        say("Put a stop on the drill."),
     )
 
 
@@ -109,8 +125,10 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(frame.across(0, long, given.write(row.height), below=42))
     shapes.append(frame.upright(0, back, given.write(row.setback)))
     shapes.append(frame.upright(0, deep, given.write(row.depth), beside=74))
-    told = f"A side lying down, its bottom to the left, with two rows of {len(row.holes)} holes."
-    return scene(frame.bottom + 60, shapes, "Rows of holes in a side, bottom to the left", told)
+    told = say(
+        "A side lying down, its bottom to the left, with two rows of {count} holes.", count=len(row.holes)
+    )
+    return scene(frame.bottom + 60, shapes, say("Rows of holes in a side, bottom to the left"), told)
 
 
 CALCULATOR = Calculator(

@@ -9,8 +9,9 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.cube_root import cube_root
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Axis, Curve, Line, Mark, Move, Path, Plot, Scene, Shape, arrow
-from scantling.measure import Length, root, write_weight
+from scantling.measure import Length, local_marks, root, write_weight
 from scantling.shop import WOODS
+from scantling.words import say
 
 EVEN, MIDDLE = "evenly", "in the middle"
 RESTING, FIXED = "resting", "fixed"
@@ -95,13 +96,13 @@ def compute(given: Given) -> Result:
     shelf = _shelf(given)
     sag, allowed = shelf.sag, shelf.span / shelf.limit
     figures = (
-        Figure("sag", "Sag in the middle", sag, fine=True, main=True),
-        Figure("allowed", "Sag allowed", allowed, fine=True),
-        Figure("ratio", "Span over sag", shelf.span / sag, places=0),
-        Figure("longest", "Longest span for that limit", shelf.longest, way="down", main=True),
-        Figure("thickness", "Or this thickness at your span", shelf.least_thickness, way="up"),
-        Figure("later", "Sag after years under the load, about", sag * CREEP, fine=True),
-        Figure("own", "The shelf's own weight adds", _own(given, shelf), fine=True),
+        Figure("sag", say("Sag in the middle"), sag, fine=True, main=True),
+        Figure("allowed", say("Sag allowed"), allowed, fine=True),
+        Figure("ratio", say("Span over sag"), shelf.span / sag, places=0),
+        Figure("longest", say("Longest span for that limit"), shelf.longest, way="down", main=True),
+        Figure("thickness", say("Or this thickness at your span"), shelf.least_thickness, way="up"),
+        Figure("later", say("Sag after years under the load, about"), sag * CREEP, fine=True),
+        Figure("own", say("The shelf's own weight adds"), _own(given, shelf), fine=True),
     )
     return Result(figures, _working(given, shelf), (), _remarks(given, shelf), shelf)
 
@@ -116,11 +117,17 @@ def _own(given: Given, shelf: Shelf) -> Length:
 def _working(given: Given, shelf: Shelf) -> tuple[str, ...]:
     span, depth, thick = (exactly(one, given.display) for one in (shelf.span, shelf.depth, shelf.thickness))
     return (
-        f"I = {depth} × ({thick})³ ÷ 12 = {float(shelf.bending / shelf.stiffness):.4g} in⁴",
+        f"I = {depth} × ({thick})³ ÷ 12 = {local_marks(f'{float(shelf.bending / shelf.stiffness):.4g}')} in⁴",
         (
-            f"sag = {shelf.factor} × {float(shelf.load):.4g} lb × ({span})³ ÷ "
-            f"({int(shelf.stiffness):,} psi × {float(shelf.bending / shelf.stiffness):.4g} in⁴) "
-            f"= {exactly(shelf.sag, given.display)}"
+            say(
+                "sag = {factor} × {load} lb × ({span})³ ÷ ({stiffness} psi × {bending} in⁴) = {sag}",
+                factor=shelf.factor,
+                load=local_marks(f"{float(shelf.load):.4g}"),
+                span=span,
+                stiffness=local_marks(f"{int(shelf.stiffness):,}"),
+                bending=local_marks(f"{float(shelf.bending / shelf.stiffness):.4g}"),
+                sag=exactly(shelf.sag, given.display),
+            )
         ),
     )
 
@@ -129,15 +136,19 @@ def _remarks(given: Given, shelf: Shelf) -> tuple[str, ...]:
     remarks = []
     if shelf.sag > shelf.span / shelf.limit:
         remarks.append(
-            "This is more than you allow: shorten the span, add a stiff strip to the front edge, or "
-            "use thicker stock."
+            say(
+                "This is more than you allow: shorten the span, add a stiff strip to the front edge, "
+                "or use thicker stock."
+            )
         )
     if shelf.sag * 20 > shelf.span:
-        remarks.append("So much bending is beyond what the formula is good for: the shelf may break.")
+        remarks.append(say("So much bending is beyond what the formula is good for: the shelf may break."))
     if given.choice("ends") == FIXED:
-        remarks.append("Shelves in dados or on pins count as resting; fixed ends are rarer than they look.")
+        remarks.append(
+            say("Shelves in dados or on pins count as resting; fixed ends are rarer than they look.")
+        )
     if given.choice("wood").endswith("plywood") and not given.has("stiffness"):
-        remarks.append("Plywood is stiff along the grain of its faces: lay that grain along the shelf.")
+        remarks.append(say("Plywood is stiff along the grain of its faces: lay that grain along the shelf."))
     return tuple(remarks)
 
 
@@ -162,19 +173,24 @@ def draw(given: Given, result: Result) -> Scene:
         shapes.append(arrow(left + (right - left) * part, low - 26, left + (right - left) * part, low - 2))
     shapes.append(Line(left, y + thick, right, y + thick, "hidden"))
     middle = (left + right) / 2
-    words = f"sag {given.fine(shelf.sag)}"
+    words = say("sag {sag}", sag=given.fine(shelf.sag))
     shapes.append(label(middle, y + thick + bend + 18, words, look="red strong halo", size=12))
     load = given.weight("load")
     shapes.append(
-        label(middle, y - 34, write_weight(load, system=given.display.system) + " " + given.choice("load-as"))
+        label(
+            middle,
+            y - 34,
+            write_weight(load, system=given.display.system) + " " + say(given.choice("load-as")),
+        )
     )
     base = type(frame)(span, 60 / frame.scale, frame.scale, left, y)
     shapes.append(base.across(0, span, given.write(shelf.span), below=20))
-    told = (
-        f"A shelf over {given.write(shelf.span)} sags {given.fine(shelf.sag)}; the bend is drawn "
-        "larger than it is."
+    told = say(
+        "A shelf over {span} sags {sag}; the bend is drawn larger than it is.",
+        span=given.write(shelf.span),
+        sag=given.fine(shelf.sag),
     )
-    return scene(base.bottom + 40, shapes, "Loaded shelf", told)
+    return scene(base.bottom + 40, shapes, say("Loaded shelf"), told)
 
 
 def _bow(
@@ -204,13 +220,16 @@ def plot(given: Given, result: Result) -> Plot:
     seen = tuple(point for point in curve if point[1] <= most)
     words = f"{given.write(shelf.span)}: {given.fine(shelf.sag)}"
     return Plot(
-        Axis("span, in", 0.0, inches(far)),
-        Axis("sag, in", 0.0, most),
-        (Curve(seen), Curve(limit, "limit", "cut")),
+        Axis(say("span, in"), 0.0, inches(far)),
+        Axis(say("sag, in"), 0.0, most),
+        (Curve(seen), Curve(limit, say("limit"), "cut")),
         (Mark(inches(shelf.span), inches(shelf.sag), words),),
-        "Sag by the span",
-        f"The sag grows fast with the span; your shelf, {words}, is picked out, and the limit is a "
-        "dashed line.",
+        say("Sag by the span"),
+        say(
+            "The sag grows fast with the span; your shelf, {words}, is picked out, and the limit "
+            "is a dashed line.",
+            words=words,
+        ),
     )
 
 

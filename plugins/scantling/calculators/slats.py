@@ -7,6 +7,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import fit, inches, scene
 from scantling.drawing import Scene, Shape
 from scantling.measure import Length, round_number
+from scantling.words import say
 
 
 def fewest(opening: Length, slat: Length, largest: Length) -> int:
@@ -20,38 +21,61 @@ def compute(given: Given) -> Result:
     count = fewest(opening, slat, largest)
     if count == 0:
         raise given.refuse(
-            "largest-gap", f"the opening itself is no wider than {given.write(largest)}", given.under(opening)
+            "largest-gap",
+            say("the opening itself is no wider than {largest}", largest=given.write(largest)),
+            given.under(opening),
         )
     if slat * count >= opening:
-        message = f"{count} slats of {given.write(slat)} are wider than {given.write(opening)}"
+        message = say(
+            "{count} slats of {slat} are wider than {opening}",
+            count=count,
+            slat=given.write(slat),
+            opening=given.write(opening),
+        )
         raise given.refuse("slat", message, given.under(opening / count))
     layout = lay_out(opening, count, slat, SPACES_OUTSIDE)
     figures = (
-        Figure("slats", "Slats", count, main=True),
-        Figure("gap", "Each gap", layout.space, way="nearest", times=count + 1, run="gaps", main=True),
-        Figure("step", "From one slat to the next", layout.space + slat, times=count, run="steps"),
-        Figure("length", "Slat width, all together", slat * count),
+        Figure("slats", say("Slats"), count, main=True),
+        Figure(
+            "gap", say("Each gap"), layout.space, way="nearest", times=count + 1, run=say("gaps"), main=True
+        ),
+        Figure("step", say("From one slat to the next"), layout.space + slat, times=count, run=say("steps")),
+        Figure("length", say("Slat width, all together"), slat * count),
     )
     rows = tuple((i + 1, start, start + slat) for i, start in enumerate(layout.starts))
     shown = given.display
     working = (
         (
-            f"slats: ({exactly(opening, shown)} − {exactly(largest, shown)}) ÷ "
-            f"({exactly(slat, shown)} + {exactly(largest, shown)}), rounded up, = {count}"
+            say(
+                "slats: ({opening} − {largest}) ÷ ({slat} + {largest}), rounded up, = {count}",
+                opening=exactly(opening, shown),
+                largest=exactly(largest, shown),
+                slat=exactly(slat, shown),
+                count=count,
+            )
         ),
         (
-            f"gap: ({exactly(opening, shown)} − {count} × {exactly(slat, shown)}) ÷ {count + 1} "
-            f"= {exactly(layout.space, shown)}"
+            say(
+                "gap: ({opening} − {count} × {slat}) ÷ {count2} = {space}",
+                opening=exactly(opening, shown),
+                count=count,
+                slat=exactly(slat, shown),
+                count2=count + 1,
+                space=exactly(layout.space, shown),
+            )
         ),
     )
-    table = Table("Marks, all from the same end", ("Slat", "Starts at", "Ends at"), rows)
+    table = Table(say("Marks, all from the same end"), (say("Slat"), say("Starts at"), say("Ends at")), rows)
     return Result(figures, working, (table,), _remarks(given, layout, largest), layout)
 
 
 def _remarks(given: Given, layout: Layout, largest: Length) -> tuple[str, ...]:
-    remark = "Mark every slat from the same end, so that no rounding adds up."
+    remark = say("Mark every slat from the same end, so that no rounding adds up.")
     if given.display.round(layout.space).value > largest:
-        return (remark, "The rounded gap is a hair above the limit: mark, do not step off, or add a slat.")
+        return (
+            remark,
+            say("The rounded gap is a hair above the limit: mark, do not step off, or add a slat."),
+        )
     return (remark,)
 
 
@@ -66,8 +90,13 @@ def draw(given: Given, result: Result) -> Scene:
     gap = given.write(layout.space)
     shapes.append(frame.across(0, inches(layout.space), gap, above=14))
     shapes.append(frame.across(0, wide, given.write(layout.opening), below=24))
-    told = f"{len(layout.starts)} slats in {given.write(layout.opening)}, {gap} between them."
-    return scene(frame.bottom + 44, shapes, "Slats in an opening", told)
+    told = say(
+        "{count} slats in {opening}, {gap} between them.",
+        count=len(layout.starts),
+        opening=given.write(layout.opening),
+        gap=gap,
+    )
+    return scene(frame.bottom + 44, shapes, say("Slats in an opening"), told)
 
 
 CALCULATOR = Calculator(

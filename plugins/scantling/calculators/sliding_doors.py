@@ -8,6 +8,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import fit, inches, scene
 from scantling.drawing import Line, Rectangle, Scene, Shape
 from scantling.measure import Length
+from scantling.words import say
 
 GROOVES, HUNG = "in grooves", "hung from a rail"
 
@@ -35,29 +36,31 @@ def _grooved(given: Given) -> Result:
     wide, high, count = given.length("opening"), given.length("height"), given.count("doors")
     overlap = given.length("overlap")
     if count < 2:
-        raise given.refuse("doors", "a single door in grooves has nowhere to slide", "2")
+        raise given.refuse("doors", say("a single door in grooves has nowhere to slide"), "2")
     width = (wide + overlap * (count - 1)) / count
     if overlap >= width:
-        raise given.refuse("overlap", "doors that overlap so far cover each other", given.under(wide))
+        raise given.refuse("overlap", say("doors that overlap so far cover each other"), given.under(wide))
     top, low, play = given.length("groove-top"), given.length("groove-bottom"), given.length("play")
     if top <= low + play:
-        message = "the upper groove is too shallow to lift the doors out of the lower one"
+        message = say("the upper groove is too shallow to lift the doors out of the lower one")
         raise given.refuse("groove-top", message, given.least(low + play + Length(1) / 8))
     doors = Doors((wide, high), count, width, high + top - play, overlap, wide, GROOVES)
     figures = (
-        Figure("width", "Each door, wide", width, times=count, run="doors", main=True),
-        Figure("height", "Each door, high", doors.height, way="down", main=True),
-        Figure("held", "Held in the upper groove when down", top - low - play),
-        Figure("drop", "A door drops when let down, by", low + play),
-        Figure("clear", "Opened as far as it goes, free width", wide - width),
+        Figure("width", say("Each door, wide"), width, times=count, run=say("doors"), main=True),
+        Figure("height", say("Each door, high"), doors.height, way="down", main=True),
+        Figure("held", say("Held in the upper groove when down"), top - low - play),
+        Figure("drop", say("A door drops when let down, by"), low + play),
+        Figure("clear", say("Opened as far as it goes, free width"), wide - width),
     )
     return Result(figures, _working(given, doors), (), _grooved_remarks(given), doors)
 
 
 def _grooved_remarks(given: Given) -> tuple[str, ...]:
-    remarks = ["Lift a door into the upper groove, swing it in, and let it down into the lower one."]
+    remarks = [say("Lift a door into the upper groove, swing it in, and let it down into the lower one.")]
     if given.length("groove-top") - given.length("groove-bottom") - given.length("play") < Length(1) / 8:
-        remarks.append("Less than 1/8 in is held above: a door can fall out when it is lifted by accident.")
+        remarks.append(
+            say("Less than 1/8 in is held above: a door can fall out when it is lifted by accident.")
+        )
     return tuple(remarks)
 
 
@@ -65,24 +68,26 @@ def _hung(given: Given) -> Result:
     wide, high, count = given.length("opening"), given.length("height"), given.count("doors")
     overlap, drop, gap = given.length("overlap"), given.length("drop"), given.length("floor-gap")
     if count > 2:
-        raise given.refuse("doors", "one rail carries one door, or two that part in the middle", "2")
+        raise given.refuse("doors", say("one rail carries one door, or two that part in the middle"), "2")
     if gap >= high:
-        raise given.refuse("floor-gap", "the gap is as high as the opening", given.under(high))
+        raise given.refuse("floor-gap", say("the gap is as high as the opening"), given.under(high))
     width = wide + overlap * 2 if count == 1 else wide / 2 + overlap
     rail = width + wide + overlap if count == 1 else wide + width * 2
     doors = Doors((wide, high), count, width, high + overlap - gap, overlap, rail, HUNG)
     figures = (
-        Figure("width", "Each door, wide", width, times=count, run="doors", main=True),
-        Figure("height", "Each door, high", doors.height, main=True),
-        Figure("rail", "Rail, long, to free the whole opening", rail, way="up", main=True),
-        Figure("rail-up", "Middle of the rail above the floor", high + overlap + drop),
+        Figure("width", say("Each door, wide"), width, times=count, run=say("doors"), main=True),
+        Figure("height", say("Each door, high"), doors.height, main=True),
+        Figure("rail", say("Rail, long, to free the whole opening"), rail, way="up", main=True),
+        Figure("rail-up", say("Middle of the rail above the floor"), high + overlap + drop),
         Figure(
             "beside",
-            "Wall needed beside the opening, on each side used",
+            say("Wall needed beside the opening, on each side used"),
             width if count == 1 else wide / 2 + overlap,
         ),
     )
-    remarks = ["The drop is on the sheet of the hangers: from the middle of the rail to the top of the door."]
+    remarks = [
+        say("The drop is on the sheet of the hangers: from the middle of the rail to the top of the door.")
+    ]
     return Result(figures, _working(given, doors), (), tuple(remarks), doors)
 
 
@@ -90,15 +95,30 @@ def _working(given: Given, doors: Doors) -> tuple[str, ...]:
     shown = given.display
     wide, overlap, width = (exactly(one, shown) for one in (doors.opening[0], doors.overlap, doors.width))
     if doors.lies == GROOVES:
-        return (f"wide: ({wide} + {doors.count - 1} × {overlap}) ÷ {doors.count} = {width}",)
+        return (
+            say(
+                "wide: ({wide} + {count} × {overlap}) ÷ {count2} = {width}",
+                wide=wide,
+                count=doors.count - 1,
+                overlap=overlap,
+                count2=doors.count,
+                width=width,
+            ),
+        )
     if doors.count == 1:
         return (
-            f"wide: {wide} + 2 × {overlap} = {width}",
-            f"rail: {width} + ({wide} + {overlap}) = {exactly(doors.rail, shown)}",
+            say("wide: {wide} + 2 × {overlap} = {width}", wide=wide, overlap=overlap, width=width),
+            say(
+                "rail: {width} + ({wide} + {overlap}) = {rail}",
+                width=width,
+                wide=wide,
+                overlap=overlap,
+                rail=exactly(doors.rail, shown),
+            ),
         )
     return (
-        f"wide: {wide} ÷ 2 + {overlap} = {width}",
-        f"rail: {wide} + 2 × {width} = {exactly(doors.rail, shown)}",
+        say("wide: {wide} ÷ 2 + {overlap} = {width}", wide=wide, overlap=overlap, width=width),
+        say("rail: {wide} + 2 × {width} = {rail}", wide=wide, width=width, rail=exactly(doors.rail, shown)),
     )
 
 
@@ -125,20 +145,28 @@ def draw(given: Given, result: Result) -> Scene:
     if hung:
         y = frame.top - 8
         shapes.append(Line(frame.left, y, frame.x(rail), y, "bold"))
-        shapes.append(frame.across(0, rail, f"rail {given.write(doors.rail)}", above=26))
+        shapes.append(frame.across(0, rail, say("rail {rail}", rail=given.write(doors.rail)), above=26))
     else:
         for i in range(1, doors.count):
             x = i * (width - over)
             shapes.append(frame.across(x, x + over, given.write(doors.overlap), above=6))
     first = 0.0 if not hung or doors.count == 1 else left - over
-    shapes.append(frame.across(first, first + width, f"door {given.write(doors.width)}", below=18))
-    shapes.append(frame.across(left, left + wide, f"opening {given.write(doors.opening[0])}", below=40))
-    shapes.append(frame.upright(over, over + high, given.write(doors.opening[1])))
-    told = (
-        f"{doors.count} doors of {given.write(doors.width)} by {given.write(doors.height)}, shut; "
-        "the opening is dashed."
+    shapes.append(
+        frame.across(first, first + width, say("door {width}", width=given.write(doors.width)), below=18)
     )
-    return scene(frame.bottom + 58, shapes, "Sliding doors, shut", told)
+    shapes.append(
+        frame.across(
+            left, left + wide, say("opening {opening}", opening=given.write(doors.opening[0])), below=40
+        )
+    )
+    shapes.append(frame.upright(over, over + high, given.write(doors.opening[1])))
+    told = say(
+        "{count} doors of {width} by {height}, shut; the opening is dashed.",
+        count=doors.count,
+        width=given.write(doors.width),
+        height=given.write(doors.height),
+    )
+    return scene(frame.bottom + 58, shapes, say("Sliding doors, shut"), told)
 
 
 CALCULATOR = Calculator(

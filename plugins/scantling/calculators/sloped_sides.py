@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Scene, Shape, Text
-from scantling.measure import Angle, Length, arc_sine, arc_tangent, cosine, sine, tangent
+from scantling.measure import Angle, Length, arc_sine, arc_tangent, cosine, local_marks, sine, tangent
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,32 +50,45 @@ def compute(given: Given) -> Result:
     turn, tilt = compound(sides, slope)
     splay = Splay(sides, slope, given.length("long"), given.length("board"), turn, tilt)
     if splay.short <= Length(0):
-        message = f"sides this wide meet in a point before the board's {given.write(splay.board)} are used"
+        message = say(
+            "sides this wide meet in a point before the board's {board} are used",
+            board=given.write(splay.board),
+        )
         raise given.refuse("board", message, given.under(splay.long / (2 * tangent(turn))))
     cuts = 2 * sides
     figures = (
-        Figure("turn", "Turn the saw from square to", turn, times=cuts, run="cuts", main=True),
-        Figure("tilt", "Tilt the blade to", tilt, times=cuts, run="cuts", main=True),
-        Figure("short", "Each side, at its narrow edge", splay.short, times=sides, run="sides"),
-        Figure("height", "The box stands high", splay.height),
-        Figure("edge", "Bevel of top and bottom edges, to lie level", slope),
+        Figure("turn", say("Turn the saw from square to"), turn, times=cuts, run=say("cuts"), main=True),
+        Figure("tilt", say("Tilt the blade to"), tilt, times=cuts, run=say("cuts"), main=True),
+        Figure("short", say("Each side, at its narrow edge"), splay.short, times=sides, run=say("sides")),
+        Figure("height", say("The box stands high"), splay.height),
+        Figure("edge", say("Bevel of top and bottom edges, to lie level"), slope),
     )
     return Result(figures, _working(splay), (), _remarks(splay), splay)
 
 
 def _working(splay: Splay) -> tuple[str, ...]:
-    slope, half = f"{float(splay.slope.degrees):g}°", f"180° ÷ {splay.sides}"
+    slope, half = local_marks(f"{float(splay.slope.degrees):g}°"), f"180° ÷ {splay.sides}"
     return (
-        f"turn: arctan(sin {slope} × tan({half})) = {float(splay.turn.degrees):.2f}°",
-        f"tilt: arcsin(cos {slope} × sin({half})) = {float(splay.tilt.degrees):.2f}°",
+        say(
+            "turn: arctan(sin {slope} × tan({half})) = {turn}°",
+            slope=slope,
+            half=half,
+            turn=local_marks(f"{float(splay.turn.degrees):.2f}"),
+        ),
+        say(
+            "tilt: arcsin(cos {slope} × sin({half})) = {tilt}°",
+            slope=slope,
+            half=half,
+            tilt=local_marks(f"{float(splay.tilt.degrees):.2f}"),
+        ),
     )
 
 
 def _remarks(splay: Splay) -> tuple[str, ...]:
-    remarks = ["Cut two scraps at these settings and hold them together before cutting good wood."]
+    remarks = [say("Cut two scraps at these settings and hold them together before cutting good wood.")]
     if splay.tilt > Angle(45):
         remarks.append(
-            "Most saws do not tilt beyond 45°: use butt joints, or cut the board standing on edge."
+            say("Most saws do not tilt beyond 45°: use butt joints, or cut the board standing on edge.")
         )
     return tuple(remarks)
 
@@ -89,14 +103,20 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(frame.across(0, long, given.write(splay.long), above=16))
     shapes.append(frame.across(inset, long - inset, given.write(splay.short), below=20))
     shapes.append(frame.upright(0, board, given.write(splay.board)))
-    turn = f"saw turned {float(splay.turn.degrees):.2f}°"
-    tilt = f"blade tilted {float(splay.tilt.degrees):.2f}°"
+    turn = say("saw turned {turn}°", turn=local_marks(f"{float(splay.turn.degrees):.2f}"))
+    tilt = say("blade tilted {tilt}°", tilt=local_marks(f"{float(splay.tilt.degrees):.2f}"))
     middle = frame.y(board / 2)
     shapes.append(label(frame.x(long / 2), middle - 3, turn, look="red strong board", size=12))
     shapes.append(label(frame.x(long / 2), middle + 13, tilt, look="red strong board", size=12))
-    shapes.append(Text(frame.left, frame.bottom + 54, "One side, lying flat, outside up", 11, look="soft"))
-    told = f"A side {given.write(splay.long)} long at one edge and {given.write(splay.short)} at the other."
-    return scene(frame.bottom + 64, shapes, "Side of a box with sloped sides", told)
+    shapes.append(
+        Text(frame.left, frame.bottom + 54, say("One side, lying flat, outside up"), 11, look="soft")
+    )
+    told = say(
+        "A side {long} long at one edge and {short} at the other.",
+        long=given.write(splay.long),
+        short=given.write(splay.short),
+    )
+    return scene(frame.bottom + 64, shapes, say("Side of a box with sloped sides"), told)
 
 
 CALCULATOR = Calculator(

@@ -9,6 +9,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, R
 from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Axis, Curve, Mark, Plot, Rectangle, Scene, Shape
 from scantling.measure import Length, round_number
+from scantling.words import say
 
 NOTHING = Length(0)
 
@@ -48,34 +49,41 @@ def compute(given: Given) -> Result:
     count, more = ripped.count, ripped.count + 1
     short = strip * more + kerf * (more - 1) - ripped.useful
     figures = [
-        Figure("strips", "Strips from one board", count, main=True),
-        Figure("left", "Left over", ripped.left, way="down", main=True),
-        Figure("short", f"Too narrow for {more} by", short, way="up"),
+        Figure("strips", say("Strips from one board"), count, main=True),
+        Figure("left", say("Left over"), ripped.left, way="down", main=True),
+        Figure("short", say("Too narrow for {more} by", more=more), short, way="up"),
         Figure(
             "width-for-more",
-            f"{more} strips if each is at most",
+            say("{more} strips if each is at most", more=more),
             (ripped.useful - kerf * count) / more,
             way="down",
         ),
-        Figure("widest", f"Still {count} if each is at most", _widest(ripped), way="down"),
-        Figure("dust", "Lost to the saw", _dust(ripped)),
+        Figure("widest", say("Still {count} if each is at most", count=count), _widest(ripped), way="down"),
+        Figure("dust", say("Lost to the saw"), _dust(ripped)),
     ]
     if given.has("wanted"):
         boards = round_number(Fraction(given.count("wanted"), count), "up")
-        figures.insert(1, Figure("boards", f"Boards for {given.count('wanted')} strips", boards, main=True))
+        figures.insert(
+            1,
+            Figure(
+                "boards", say("Boards for {wanted} strips", wanted=given.count("wanted")), boards, main=True
+            ),
+        )
     return Result(tuple(figures), _working(given, ripped), (), _remarks(given, ripped), ripped)
 
 
 def _must_fit(given: Given, board: Length, strip: Length, kerf: Length, straightening: Length) -> None:
     if kerf >= board:
-        raise given.refuse("kerf", "the kerf is as wide as the board", given.under(board))
+        raise given.refuse("kerf", say("the kerf is as wide as the board"), given.under(board))
     if strip > board:
-        message = f"a strip of {given.write(strip)} is wider than the board"
+        message = say("a strip of {strip} is wider than the board", strip=given.write(strip))
         raise given.refuse("strip", message, given.most(board))
     if straightening >= board:
-        raise given.refuse("straightening", "straightening takes the whole board", given.most(board - strip))
+        raise given.refuse(
+            "straightening", say("straightening takes the whole board"), given.most(board - strip)
+        )
     if strip > board - straightening:
-        message = f"a strip of {given.write(strip)} is wider than what there is to rip"
+        message = say("a strip of {strip} is wider than what there is to rip", strip=given.write(strip))
         raise given.refuse("strip", message, given.most(board - straightening))
 
 
@@ -92,10 +100,23 @@ def _working(given: Given, ripped: Ripped) -> tuple[str, ...]:
         exactly(length, given.display) for length in (ripped.useful, ripped.strip, ripped.kerf)
     )
     return (
-        f"strips: ({useful} + {kerf}) ÷ ({strip} + {kerf}), rounded down, = {ripped.count}",
-        f"left: {useful} − {ripped.count} × ({strip} + {kerf}) = {exactly(ripped.left, given.display)}"
+        say(
+            "strips: ({useful} + {kerf}) ÷ ({strip} + {kerf}), rounded down, = {count}",
+            useful=useful,
+            kerf=kerf,
+            strip=strip,
+            count=ripped.count,
+        ),
+        say(
+            "left: {useful} − {count} × ({strip} + {kerf}) = {left}",
+            useful=useful,
+            count=ripped.count,
+            strip=strip,
+            kerf=kerf,
+            left=exactly(ripped.left, given.display),
+        )
         if ripped.left > NOTHING
-        else "left: less than a kerf, so nothing",
+        else say("left: less than a kerf, so nothing"),
     )
 
 
@@ -103,11 +124,14 @@ def _remarks(given: Given, ripped: Ripped) -> tuple[str, ...]:
     remarks = []
     if NOTHING < ripped.left < Length(Fraction(3, 4)):
         remarks.append(
-            f"Only {given.write(ripped.left)} is left beyond the last cut, and a blade can throw so thin "
-            "a piece: stop one strip earlier if it can be done."
+            say(
+                "Only {left} is left beyond the last cut, and a blade can throw so thin a piece: stop"
+                " one strip earlier if it can be done.",
+                left=given.write(ripped.left),
+            )
         )
     if ripped.left == NOTHING and _dust(ripped) < ripped.kerf * ripped.count:
-        remarks.append("The last cut is no more than a trim: its kerf runs off the board.")
+        remarks.append(say("The last cut is no more than a trim: its kerf runs off the board."))
     return tuple(remarks)
 
 
@@ -133,12 +157,17 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(frame.across(0, wide, given.write(ripped.board), below=24))
     shapes += [
         Rectangle(frame.left, frame.bottom + 40, 12, 10, "thin", "cutaway"),
-        label(frame.left + 17, frame.bottom + 49, "taken by the saw", anchor="start"),
+        label(frame.left + 17, frame.bottom + 49, say("taken by the saw"), anchor="start"),
         Rectangle(frame.left + 140, frame.bottom + 40, 12, 10, "thin", "offcut"),
-        label(frame.left + 157, frame.bottom + 49, "left over", anchor="start"),
+        label(frame.left + 157, frame.bottom + 49, say("left over"), anchor="start"),
     ]
-    told = f"{ripped.count} strips of {given.write(ripped.strip)}, {given.write(ripped.left)} left over."
-    return scene(frame.bottom + 60, shapes, "Strips from a board", told)
+    told = say(
+        "{count} strips of {strip}, {left} left over.",
+        count=ripped.count,
+        strip=given.write(ripped.strip),
+        left=given.write(ripped.left),
+    )
+    return scene(frame.bottom + 60, shapes, say("Strips from a board"), told)
 
 
 def plot(given: Given, result: Result) -> Plot:
@@ -151,15 +180,15 @@ def plot(given: Given, result: Result) -> Plot:
         width = (ripped.useful + ripped.kerf) / (fewer + 1) - ripped.kerf
         points.append((inches(width), float(fewer)))
     points.append((inches(ripped.useful), 1.0))
-    words = f"{ripped.count} of {given.write(ripped.strip)}"
+    words = say("{count} of {size}", count=ripped.count, size=given.write(ripped.strip))
     mark = Mark(inches(ripped.strip), float(ripped.count), words)
     return Plot(
-        Axis("width of a strip, in", points[0][0], points[-1][0]),
-        Axis("strips", 0.0, float(most + 1)),
+        Axis(say("width of a strip, in"), points[0][0], points[-1][0]),
+        Axis(say("strips"), 0.0, float(most + 1)),
         (Curve(tuple(points), steps=True),),
         (mark,),
-        "Strips by their width",
-        f"The number of strips falls in steps as they get wider; {words} is picked out.",
+        say("Strips by their width"),
+        say("The number of strips falls in steps as they get wider; {words} is picked out.", words=words),
     )
 
 

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, exactly
 from scantling.calculators.kit.picture import fit, inches, scene
 from scantling.drawing import Scene, Shape, upright
-from scantling.measure import Angle, Length, arc_tangent, diagonal
+from scantling.measure import Angle, Length, arc_tangent, diagonal, local_marks
+from scantling.words import say
 
 ONE_FACE, BOTH_FACES = "one face", "two opposite faces"
 
@@ -44,18 +45,18 @@ def compute(given: Given) -> Result:
     length, straight = given.length("length"), given.length("straight")
     top, foot = given.length("top"), given.length("foot")
     if straight >= length:
-        raise given.refuse("straight", "the leg ends before the taper begins", given.under(length))
+        raise given.refuse("straight", say("the leg ends before the taper begins"), given.under(length))
     if foot >= top:
-        raise given.refuse("foot", "the foot is no thinner than the top", given.under(top))
+        raise given.refuse("foot", say("the foot is no thinner than the top"), given.under(top))
     taper = Taper(length, straight, top, foot, given.choice("faces"))
     jig = given.length("jig")
     offset = jig * (taper.taken / taper.run)
     figures = (
-        Figure("angle", "Angle of the cut", taper.angle, main=True),
-        Figure("offset", f"Offset of the jig over {given.write(jig)}", offset, main=True),
-        Figure("taken", "Taken off each tapered face, at the foot", taper.taken),
-        Figure("run", "Taper, long along the leg", taper.run),
-        Figure("cut", "Cut, long along the slope", diagonal(taper.run, taper.taken)),
+        Figure("angle", say("Angle of the cut"), taper.angle, main=True),
+        Figure("offset", say("Offset of the jig over {jig}", jig=given.write(jig)), offset, main=True),
+        Figure("taken", say("Taken off each tapered face, at the foot"), taper.taken),
+        Figure("run", say("Taper, long along the leg"), taper.run),
+        Figure("cut", say("Cut, long along the slope"), diagonal(taper.run, taper.taken)),
     )
     return Result(figures, _working(given, taper, jig, offset), (), _remarks(taper), taper)
 
@@ -64,16 +65,27 @@ def _working(given: Given, taper: Taper, jig: Length, offset: Length) -> tuple[s
     shown = given.display
     taken, run = exactly(taper.taken, shown), exactly(taper.run, shown)
     return (
-        f"angle: arctan({taken} ÷ {run}) = {float(taper.angle.degrees):.3f}°",
-        f"offset: {exactly(jig, shown)} × {taken} ÷ {run} = {exactly(offset, shown)}",
+        say(
+            "angle: arctan({taken} ÷ {run}) = {angle}°",
+            taken=taken,
+            run=run,
+            angle=local_marks(f"{float(taper.angle.degrees):.3f}"),
+        ),
+        say(
+            "offset: {jig} × {taken} ÷ {run} = {offset}",
+            jig=exactly(jig, shown),
+            taken=taken,
+            run=run,
+            offset=exactly(offset, shown),
+        ),
     )
 
 
 def _remarks(taper: Taper) -> tuple[str, ...]:
-    remarks = ["Set the jig by the offset: no saw's scale shows an angle so small."]
+    remarks = [say("Set the jig by the offset: no saw's scale shows an angle so small.")]
     if taper.faces == BOTH_FACES:
         remarks.append(
-            "For the opposite face the first cut is on the jig's side: keep the offcut there as a shim."
+            say("For the opposite face the first cut is on the jig's side: keep the offcut there as a shim.")
         )
     return tuple(remarks)
 
@@ -97,10 +109,14 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(dims.upright(0, low, given.write(taper.top)))
     foot = given.write(taper.foot)
     shapes.append(upright(frame.y(taken), frame.y(under), dims.right + 18, foot, to=dims.right))
-    told = f"A leg from {given.write(taper.top)} to {given.write(taper.foot)}; what is cut away is hatched."
+    told = say(
+        "A leg from {top} to {foot}; what is cut away is hatched.",
+        top=given.write(taper.top),
+        foot=given.write(taper.foot),
+    )
     if high > 1:
-        told += " Thickness is drawn larger than it is."
-    return scene(dims.bottom + 58, shapes, "Tapered leg", told)
+        told += say(" Thickness is drawn larger than it is.")
+    return scene(dims.bottom + 58, shapes, say("Tapered leg"), told)
 
 
 CALCULATOR = Calculator(

@@ -7,6 +7,7 @@ from scantling.calculators.kit.picture import fit, inches, label, scene
 from scantling.drawing import Scene, Shape
 from scantling.measure import Volume, Weight, write_weight
 from scantling.shop import WOODS, Wood
+from scantling.words import say
 
 CUBIC_FOOT = Volume(1728)
 
@@ -17,31 +18,36 @@ def compute(given: Given) -> Result:
     volume: Volume = given.length("thickness") * given.length("width") * given.length("length")
     each = Weight(wood.density * volume.cubic_feet)
     figures = [
-        Figure("weight", "One piece" if count == 1 else f"All {count} together", each * count, main=True),
+        Figure(
+            "weight",
+            say("One piece") if count == 1 else say("All {count} together", count=count),
+            each * count,
+            main=True,
+        ),
         _density(given, wood),
-        Figure("volume", "Wood, together", volume * count),
+        Figure("volume", say("Wood, together"), volume * count),
     ]
     if count > 1:
-        figures.insert(0, Figure("each", "One piece", each))
+        figures.insert(0, Figure("each", say("One piece"), each))
     sides = " × ".join(
         exactly(given.length(side), given.display) for side in ("thickness", "width", "length")
     )
     working = (
         f"{sides} = {decimals(volume.cubic_feet, 4)} cu ft",
-        f"× {decimals(wood.density, 2)} lb for a cubic foot × {count}",
+        say("× {density} lb for a cubic foot × {count}", density=decimals(wood.density, 2), count=count),
     )
     basis = {
-        "12%": "The weight is that of wood at 12 percent moisture.",
-        "ovendry": "The weight is that of the species group at 12 percent moisture.",
-        "panel": "Panels of one name differ by their makers: weigh one if it matters.",
+        "12%": say("The weight is that of wood at 12 percent moisture."),
+        "ovendry": say("The weight is that of the species group at 12 percent moisture."),
+        "panel": say("Panels of one name differ by their makers: weigh one if it matters."),
     }
     return Result(tuple(figures), working, (), (basis[wood.basis],), each)
 
 
 def _density(given: Given, wood: Wood) -> Figure:
     if given.display.system == "mm":
-        return Figure("density", "A cubic metre of it", Weight(wood.density / CUBIC_FOOT.cubic_metres))
-    return Figure("density", "A cubic foot of it", Weight(wood.density))
+        return Figure("density", say("A cubic metre of it"), Weight(wood.density / CUBIC_FOOT.cubic_metres))
+    return Figure("density", say("A cubic foot of it"), Weight(wood.density))
 
 
 def draw(given: Given, result: Result) -> Scene:
@@ -55,7 +61,9 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(label(dims.x(long / 2), dims.y(high / 2) + 5, words, size=15, look="red strong board"))
     shapes.append(dims.across(0, long, given.display.length(given.length("length"), feet=True), below=22))
     shapes.append(dims.upright(0, high, given.write(given.length("width"))))
-    return scene(dims.bottom + 42, shapes, "A piece and its weight", f"One piece weighs {words}.")
+    return scene(
+        dims.bottom + 42, shapes, say("A piece and its weight"), say("One piece weighs {words}.", words=words)
+    )
 
 
 CALCULATOR = Calculator(

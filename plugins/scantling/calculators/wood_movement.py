@@ -10,6 +10,7 @@ from scantling.calculators.kit.picture import fit, inches, scene
 from scantling.drawing import Axis, Curve, Mark, Plot, Scene, Shape
 from scantling.measure import Length
 from scantling.shop import WOODS
+from scantling.words import say
 
 FLAT, QUARTER = "flat-sawn", "quarter-sawn"
 SATURATED = 30
@@ -40,12 +41,12 @@ def compute(given: Given) -> Result:
     low, high = board.change(board.dry), board.change(board.damp)
     coefficient = 1 / (3000 / board.shrinkage - 20)
     figures = (
-        Figure("movement", "Moves, from driest to dampest", high - low, way="up", fine=True, main=True),
-        Figure("shrinks", "Narrower than now when driest", -low, fine=True),
-        Figure("swells", "Wider than now when dampest", high, fine=True),
-        Figure("narrow", "Width when driest", board.width + low, fine=True),
-        Figure("wide", "Width when dampest", board.width + high, fine=True),
-        Figure("coefficient", "Change for one percent of moisture", coefficient * 100, "%", places=3),
+        Figure("movement", say("Moves, from driest to dampest"), high - low, way="up", fine=True, main=True),
+        Figure("shrinks", say("Narrower than now when driest"), -low, fine=True),
+        Figure("swells", say("Wider than now when dampest"), high, fine=True),
+        Figure("narrow", say("Width when driest"), board.width + low, fine=True),
+        Figure("wide", say("Width when dampest"), board.width + high, fine=True),
+        Figure("coefficient", say("Change for one percent of moisture"), coefficient * 100, "%", places=3),
     )
     return Result(figures, _working(given, board), (), _remarks(board), board)
 
@@ -53,7 +54,11 @@ def compute(given: Given) -> Result:
 def _board(given: Given) -> Board:
     now, dry, damp = given.number("now"), given.number("driest"), given.number("dampest")
     if dry > damp:
-        raise given.refuse("driest", f"{dry}% is damper than the {damp}% given as dampest", decimals(damp, 4))
+        raise given.refuse(
+            "driest",
+            say("{dry}% is damper than the {damp}% given as dampest", dry=dry, damp=damp),
+            decimals(damp, 4),
+        )
     if given.has("shrinkage"):
         shrinkage = given.number("shrinkage")
     else:
@@ -65,7 +70,7 @@ def _board(given: Given) -> Board:
 def _working(given: Given, board: Board) -> tuple[str, ...]:
     shrink = decimals(board.shrinkage, 2)
     lines = []
-    for name, moisture in (("driest", board.dry), ("dampest", board.damp)):
+    for name, moisture in ((say("driest"), board.dry), (say("dampest"), board.damp)):
         change = exactly(board.change(moisture), given.display)
         lines.append(
             f"{name}: {exactly(board.width, given.display)} × ({decimals(moisture, 2)} − "
@@ -76,10 +81,10 @@ def _working(given: Given, board: Board) -> tuple[str, ...]:
 
 
 def _remarks(board: Board) -> tuple[str, ...]:
-    remarks = ["Let the board move: slots, buttons, a panel loose in its groove, glue at one edge only."]
+    remarks = [say("Let the board move: slots, buttons, a panel loose in its groove, glue at one edge only.")]
     if min(board.now, board.dry) < 6 or max(board.now, board.damp) > 14:
         remarks.append(
-            "Below 6 or above 14 percent the change is a little less regular than this straight line."
+            say("Below 6 or above 14 percent the change is a little less regular than this straight line.")
         )
     return tuple(remarks)
 
@@ -104,20 +109,28 @@ def draw(given: Given, result: Result) -> Scene:
     narrow, broad = (board.width + board.change(one) for one in (board.dry, board.damp))
     shapes.append(
         frame.across(
-            middle - (wide + low) / 2, middle + (wide + low) / 2, f"driest {given.fine(narrow)}", above=14
+            middle - (wide + low) / 2,
+            middle + (wide + low) / 2,
+            say("driest {narrow}", narrow=given.fine(narrow)),
+            above=14,
         )
     )
     shapes.append(
         frame.across(
-            middle - (wide + far) / 2, middle + (wide + far) / 2, f"dampest {given.fine(broad)}", below=22
+            middle - (wide + far) / 2,
+            middle + (wide + far) / 2,
+            say("dampest {broad}", broad=given.fine(broad)),
+            below=22,
         )
     )
-    shapes.append(frame.across(0, wide, f"now {given.write(board.width)}", above=36))
-    told = (
-        f"{given.write(board.width)} now, {given.fine(narrow)} driest, {given.fine(broad)} "
-        "dampest; drawn larger than it is."
+    shapes.append(frame.across(0, wide, say("now {width}", width=given.write(board.width)), above=36))
+    told = say(
+        "{width} now, {narrow} driest, {broad} dampest; drawn larger than it is.",
+        width=given.write(board.width),
+        narrow=given.fine(narrow),
+        broad=given.fine(broad),
     )
-    return scene(frame.bottom + 40, shapes, "The board's end through the seasons", told)
+    return scene(frame.bottom + 40, shapes, say("The board's end through the seasons"), told)
 
 
 def plot(given: Given, result: Result) -> Plot:
@@ -129,15 +142,15 @@ def plot(given: Given, result: Result) -> Plot:
     room = (ends[1][1] - ends[0][1]) * 0.15 or 0.01
     marks = tuple(
         Mark(float(at), inches(board.width + board.change(at)), name)
-        for at, name in ((board.dry, "driest"), (board.damp, "dampest"))
+        for at, name in ((board.dry, say("driest")), (board.damp, say("dampest")))
     )
     return Plot(
-        Axis("moisture, percent", float(low), float(high)),
-        Axis("width, in", ends[0][1] - room, ends[1][1] + room),
+        Axis(say("moisture, percent"), float(low), float(high)),
+        Axis(say("width, in"), ends[0][1] - room, ends[1][1] + room),
         (Curve(tuple(ends)),),
         marks,
-        "Width by moisture",
-        "The width rises with the moisture; driest and dampest are picked out.",
+        say("Width by moisture"),
+        say("The width rises with the moisture; driest and dampest are picked out."),
     )
 
 

@@ -11,6 +11,7 @@ from scantling.fault import Severity
 from scantling.measure import Length
 from scantling.plan import FittedPart, Prose
 from scantling.shop import Stock
+from scantling.words import say
 
 SAID = re.compile(
     r"\b(?:var(?:y|ies)|equally wide|sort|uneven|share out|narrower|true width|widest|not all alike)\b"
@@ -28,8 +29,13 @@ def _examine(subject: Subject) -> Iterator[Finding]:
         narrowest = stock.widest - stock.varies
         if part.blank.least_across > narrowest and not _is_said(subject, part):
             yield Finding(
-                f"a {stock.key} may be {length(stock.varies)} narrower than {length(stock.widest)}, "
-                f"and '{part.id}' takes its whole width",
+                say(
+                    "a {stock} may be {varies} narrower than {widest}, and '{part}' takes its whole width",
+                    stock=stock.key,
+                    varies=length(stock.varies),
+                    widest=length(stock.widest),
+                    part=part.id,
+                ),
                 part.part.place.key(),
                 "say in its step that the pieces are laid out and measured, or give it a 'least width'",
             )

@@ -58,11 +58,12 @@ CAUTIONS = tuple(
         name=topic.name,
         group="Safety",
         title=topic.title,
-        meaning=f"Where the author says nothing, the page says: “{topic.text}”",
+        meaning="Where the author says nothing, the page says: “{quoted}”",
         mend="add a 'caution:' to the step or the plan, in your own words",
         severity=Severity.HINT,
         examine=_asking(topic),
         source=topic.source,
+        quotes=topic.text,
     )
     for topic in TOPICS
 )

@@ -9,6 +9,7 @@ from typing import TypeVar, cast
 from scantling.fault import Fault, Note, Place, Severity
 from scantling.plan import Choice, FittedPlan, Plan
 from scantling.shop import Shop
+from scantling.words import say
 
 Known = TypeVar("Known")
 
@@ -80,8 +81,14 @@ class Check:
     examine: Callable[[Subject], Iterable[Finding]]
     source: str = ""
     """Where a limit comes from: a document and place, or "common practice, no source"."""
+    quotes: str = ""
+    """Words that the meaning quotes as `{quoted}`: what a page says by itself."""
     every_size: bool = True
     """False for what cannot depend on the size: it is asked once."""
+
+    def explained(self) -> str:
+        """Return why it matters, in the language that is spoken."""
+        return say(self.meaning, quoted=say(self.quotes)) if self.quotes else say(self.meaning)
 
     def ask(self, subject: Subject) -> Iterator[Told]:
         """Yield everything that the check finds in a plan at one size, silenced or not."""

@@ -8,6 +8,7 @@ from scantling.checks.building import building
 from scantling.checks.check import Check, Finding, Subject
 from scantling.fault import Note, Severity
 from scantling.plan import FittedJoin
+from scantling.words import say
 
 
 def _examine(subject: Subject) -> Iterator[Finding]:
@@ -36,8 +37,15 @@ def _examine(subject: Subject) -> Iterator[Finding]:
                 start, join = min(later, key=lambda pair: pair[0])
                 there = subject.fitted.steps[start]
                 yield Finding(
-                    f"too early for {need.count} of '{need.ware}': "
-                    f"'{join.join.first}' and '{join.join.second}' meet only in step {there.number}",
+                    say(
+                        "too early for {count} of '{ware}': '{first}' and '{second}' meet only in step "
+                        "{number}",
+                        count=need.count,
+                        ware=need.ware,
+                        first=join.join.first,
+                        second=join.join.second,
+                        number=there.number,
+                    ),
                     need.use.place,
                     "move them to that step, or use the parts earlier",
                     (Note("the parts meet here", there.step.place),),

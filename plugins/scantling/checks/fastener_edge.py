@@ -10,6 +10,7 @@ from scantling.checks.saying import length
 from scantling.fault import Place, Severity
 from scantling.measure import Length
 from scantling.plan import FittedPart, FittedWork
+from scantling.words import mark, say
 
 LEAST = Length.of_inches(Fraction(3, 8))
 """Least distance from the middle of a screw to an edge."""
@@ -32,14 +33,21 @@ def _row(part: FittedPart, work: FittedWork) -> str:
     side, room = _measured_along(part, work)
     least = LEAST if work.work.kind == "pocket holes" else Length(0)
     last = work.from_end + (work.apart or Length(0)) * (_in_a_row(work) - 1)
-    kind = work.work.kind
+    kind = say(work.work.kind)
     if last > room:
-        there = f"{length(last)} along '{part.id}', which is {length(room)} {side}"
-        return f"the last of these {kind} would be {there}"
+        there = say(
+            "{last} along '{part}', which is {room}",
+            last=length(last),
+            part=part.id,
+            room=say(side, size=length(room)),
+        )
+        return say("the last of these {kind} would be {there}", kind=kind, there=there)
     nearest = min(work.from_end, room - last)
     if nearest < least:
-        near = f"within {length(nearest)} of an edge of '{part.id}'"
-        return f"these {kind} come {near}; {length(least)} is the least"
+        near = say("within {nearest} of an edge of '{part}'", nearest=length(nearest), part=part.id)
+        return say(
+            "these {kind} come {near}; {least} is the least", kind=kind, near=near, least=length(least)
+        )
     return ""
 
 
@@ -50,9 +58,9 @@ def _in_a_row(work: FittedWork) -> int:
 
 
 def _measured_along(part: FittedPart, work: FittedWork) -> tuple[str, Length]:
-    """Return the side of a part along which its holes follow each other: across its end, or along it."""
+    """Return how the side is told along which holes follow each other, and its size."""
     across = work.work.kind == "pocket holes" and "edge" not in work.work.where.casefold()
-    return ("wide", part.width) if across else ("long", part.length)
+    return (mark("{size} wide"), part.width) if across else (mark("{size} long"), part.length)
 
 
 def _narrow(subject: Subject) -> Iterator[Finding]:
@@ -65,8 +73,13 @@ def _narrow(subject: Subject) -> Iterator[Finding]:
         if narrow < 2 * LEAST:
             place = Place((*join.join.place.path, "with"))
             yield Finding(
-                f"'{first.id}' is {length(narrow)} wide: a screw through it is within "
-                f"{length(narrow / 2)} of both edges and may split it",
+                say(
+                    "'{first}' is {narrow} wide: a screw through it is within {half} of both edges and"
+                    " may split it",
+                    first=first.id,
+                    narrow=length(narrow),
+                    half=length(narrow / 2),
+                ),
                 place,
                 "drill for the screws, or use glue and brads",
                 about=(first.id, join.join.second),

@@ -10,6 +10,7 @@ from scantling.checks.saying import length
 from scantling.fault import Place, Severity
 from scantling.measure import Length
 from scantling.plan import FittedJoin, FittedPart, wanted_length
+from scantling.words import mark, say
 
 THROUGH = {"screws", "nails", "brads and glue"}
 """What goes straight through the first part into the second."""
@@ -45,15 +46,31 @@ def _straight(
 ) -> Said:
     name, bites = join.fastener, bite(long, first.thick)
     if bites <= Length(0):
-        words = f"'{name}' is no longer than '{first.id}' is thick ({length(first.thick)}): it holds nothing"
+        words = say(
+            "'{name}' is no longer than '{first}' is thick ({thick}): it holds nothing",
+            name=name,
+            first=first.id,
+            thick=length(first.thick),
+        )
         return words, Severity.FAULT
     holding = max(second.thick, _depth_there(subject, first, second) or second.thick)
     if bites > holding:
-        return f"'{name}' comes out of '{second.id}' by {length(bites - holding)}", Severity.FAULT
+        return say(
+            "'{name}' comes out of '{second}' by {bites}",
+            name=name,
+            second=second.id,
+            bites=length(bites - holding),
+        ), Severity.FAULT
     wanted = wanted_length(join.join.how, first.thick, second.thick)
     if wanted is not None and long < wanted[0]:
         least = length(bite(wanted[0], first.thick))
-        return f"'{name}' bites only {length(bites)} into '{second.id}'; {least} is wanted", Severity.WARNING
+        return say(
+            "'{name}' bites only {bites} into '{second}'; {least} is wanted",
+            name=name,
+            bites=length(bites),
+            second=second.id,
+            least=least,
+        ), Severity.WARNING
     return None
 
 
@@ -61,8 +78,17 @@ def _pocket(join: FittedJoin, first: FittedPart, second: FittedPart, long: Lengt
     wanted = wanted_length(POCKET, first.thick, second.thick)
     if wanted is None or long == wanted[0]:
         return None
-    side = "long" if long > wanted[0] else "short"
-    words = f"'{join.fastener}' is {side} for a pocket hole in '{first.id}', {length(first.thick)} thick"
+    told = (
+        mark("'{fastener}' is long for a pocket hole in '{first}', {thick} thick")
+        if long > wanted[0]
+        else mark("'{fastener}' is short for a pocket hole in '{first}', {thick} thick")
+    )
+    words = say(
+        told,
+        fastener=join.fastener,
+        first=first.id,
+        thick=length(first.thick),
+    )
     return words, Severity.WARNING
 
 

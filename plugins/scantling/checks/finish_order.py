@@ -8,6 +8,7 @@ from scantling.checks.building import building, kind_of
 from scantling.checks.check import Check, Finding, Subject
 from scantling.checks.wood_movement import WIDE, swells
 from scantling.fault import Note, Severity
+from scantling.words import say
 
 FINISH = "finish"
 
@@ -33,8 +34,13 @@ def _glued_on_finish(subject: Subject, finished: int) -> Iterator[Finding]:
             number = subject.fitted.steps[meet].number
             pair = join.join.first, join.join.second
             yield Finding(
-                f"'{pair[0]}' and '{pair[1]}' are glued in step {number}, after the finish: "
-                "glue does not hold on it",
+                say(
+                    "'{first}' and '{second}' are glued in step {number}, after the finish: glue does not "
+                    "hold on it",
+                    first=pair[0],
+                    second=pair[1],
+                    number=number,
+                ),
                 join.join.place.at("join"),
                 "finish it once all is glued, or say that these faces are left bare, and accept this",
                 (note,),
@@ -52,8 +58,12 @@ def _closed_in_bare(subject: Subject, finished: int) -> Iterator[Finding]:
         if part.width >= WIDE and swells(part, subject.shop) is not None:
             number = subject.fitted.steps[used].number
             yield Finding(
-                f"'{name}' is closed in by step {number} without a finish, and shows a bare edge when it "
-                "shrinks",
+                say(
+                    "'{name}' is closed in by step {number} without a finish, and shows a bare edge when "
+                    "it shrinks",
+                    name=name,
+                    number=number,
+                ),
                 part.part.place.key(),
                 "finish the panel before that step",
                 severity=Severity.HINT,

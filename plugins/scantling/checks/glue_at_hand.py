@@ -8,6 +8,7 @@ from scantling.checks.building import Building, building, is_glue
 from scantling.checks.check import Check, Finding, Subject
 from scantling.fault import Note, Severity
 from scantling.plan import FittedJoin
+from scantling.words import say
 
 
 def _examine(subject: Subject) -> Iterator[Finding]:
@@ -30,11 +31,19 @@ def _from(steps: Building, start: int) -> Iterator[set[str]]:
 
 def _finding(subject: Subject, join: FittedJoin, start: int) -> Finding:
     step = subject.fitted.steps[start]
-    pair = f"'{join.join.first}' and '{join.join.second}'"
+    pair = say("'{first}' and '{second}'", first=join.join.first, second=join.join.second)
     if join.fasteners:
-        what = f"{pair} are glued, but no step has the glue and '{join.fastener}' at hand together"
+        what = say(
+            "{pair} are glued, but no step has the glue and '{fastener}' at hand together",
+            pair=pair,
+            fastener=join.fastener,
+        )
     else:
-        what = f"{pair} are glued, but no step from number {step.number} on needs any glue"
+        what = say(
+            "{pair} are glued, but no step from number {number} on needs any glue",
+            pair=pair,
+            number=step.number,
+        )
     return Finding(
         what,
         join.join.place.at("join"),

@@ -8,6 +8,7 @@ from fractions import Fraction
 from scantling.checks.check import Check, Finding, Subject
 from scantling.checks.saying import length
 from scantling.fault import Severity
+from scantling.words import say
 
 SHORT, SHORT_SHEET = Fraction(5, 4), Fraction(2)
 """A part so many times as wide as long is looked at; panels at twice; nearly square ones are let be."""
@@ -24,8 +25,12 @@ def _examine(subject: Subject) -> Iterator[Finding]:
         if is_sheet and (part.width < SHORT_SHEET * part.length or not any(one.has_grain for one in stocks)):
             continue
         yield Finding(
-            f"the grain of '{part.id}' runs along {length(part.length)}, its short side; "
-            f"{length(part.width)} lies across it",
+            say(
+                "the grain of '{part}' runs along {length}, its short side; {width} lies across it",
+                part=part.id,
+                length=length(part.length),
+                width=length(part.width),
+            ),
             part.part.place.at("length"),
             "write 'grain: width', or 'grain: length' if it is meant so",
         )

@@ -11,6 +11,7 @@ from scantling.checks.saying import length, quoted
 from scantling.fault import Note, Severity
 from scantling.measure import Length
 from scantling.plan import FittedJoin, FittedPart, FittedWork
+from scantling.words import say
 
 LETS_IN = {"groove", "dado"}
 _TONGUES = {"rabbet", "half-lap", "chamfer"}
@@ -32,7 +33,12 @@ def _joined(join: FittedJoin, first: FittedPart, second: FittedPart) -> Iterator
     cut = _cut_for(first, second, how)
     if not cut:
         yield Finding(
-            f"'{first.id}' goes into a {how} of '{second.id}', which has none",
+            say(
+                "'{first}' goes into a {how} of '{second}', which has none",
+                first=first.id,
+                how=say(how),
+                second=second.id,
+            ),
             join.join.place.at("join"),
             f"add the {how} to the 'work:' of '{second.id}'",
             (Note("its work stands here", second.part.place.key()),),
@@ -48,7 +54,13 @@ def _joined(join: FittedJoin, first: FittedPart, second: FittedPart) -> Iterator
     depths = [work.depth for work in fitting if work.depth is not None]
     if join.depth is not None and depths and join.depth not in depths:
         yield Finding(
-            f"this join is {length(join.depth)} deep, but the {how} of '{second.id}' is {length(depths[0])}",
+            say(
+                "this join is {depth} deep, but the {how} of '{second}' is {there}",
+                depth=length(join.depth),
+                how=say(how),
+                second=second.id,
+                there=length(depths[0]),
+            ),
             join.join.place.at("depth"),
             "give both one name under 'lengths:'",
             (Note(f"the {how} is here", fitting[0].work.place.at("depth")),),
@@ -75,11 +87,19 @@ def _misfit(first: FittedPart, second: FittedPart, work: FittedWork) -> Finding:
     width, kind = _width(work), work.work.kind
     stock = quoted(first.part.source.stocks[:1]) if first.part.source.stocks else "it"
     if width < first.thick:
-        said, severity = "does not go in", Severity.FAULT
+        said, severity = say("does not go in"), Severity.FAULT
     else:
-        said, severity = f"is loose by {length(width - first.thick)}", Severity.WARNING
+        said, severity = say("is loose by {width}", width=length(width - first.thick)), Severity.WARNING
     return Finding(
-        f"this {kind} is {length(width)} wide; '{first.id}' {said}: {stock} is {length(first.thick)} thick",
+        say(
+            "this {kind} is {width} wide; '{first}' {said}: {stock} is {thick} thick",
+            kind=say(kind),
+            width=length(width),
+            first=first.id,
+            said=said,
+            stock=stock,
+            thick=length(first.thick),
+        ),
         work.work.place.at("width"),
         f"write 'width: {first.id}.thick'",
         severity=severity,
@@ -102,8 +122,13 @@ def _is_too_deep(part: FittedPart, work: FittedWork) -> bool:
 def _too_deep(part: FittedPart, work: FittedWork) -> Finding:
     assert work.depth is not None
     return Finding(
-        f"this {work.work.kind} leaves {length(part.thick - work.depth)} of '{part.id}', "
-        f"{length(part.thick)} thick; a third of it should stay",
+        say(
+            "this {kind} leaves {left} of '{part}', {whole} thick; a third of it should stay",
+            kind=say(work.work.kind),
+            left=length(part.thick - work.depth),
+            part=part.id,
+            whole=length(part.thick),
+        ),
         work.work.place.at("depth"),
         "make it shallower: a third of the thickness is enough",
     )

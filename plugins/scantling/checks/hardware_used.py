@@ -9,6 +9,7 @@ from scantling.checks.check import Check, Finding, Subject
 from scantling.fault import Note, Place, Severity, did_you_mean
 from scantling.measure import write_number
 from scantling.plan import FittedHardware
+from scantling.words import counted, say
 
 MOST_NOTES = 6
 """Places that are told of one count."""
@@ -35,7 +36,9 @@ def _not_bought(subject: Subject, need: Need, bought: dict[str, list[FittedHardw
     help_line = did_you_mean(need.use.name, known, kind="things on the materials list")
     if not help_line.startswith("did you mean"):
         help_line = f"add '{need.use.name}' under 'hardware:', or a join that takes it"
-    return Finding(f"'{need.use.name}' is not on the materials list", need.use.place, help_line)
+    return Finding(
+        say("'{name}' is not on the materials list", name=need.use.name), need.use.place, help_line
+    )
 
 
 def _used_up(
@@ -45,7 +48,7 @@ def _used_up(
     if not needs:
         is_listed = all(item.hardware is not None for item in items)
         yield Finding(
-            f"no step says when '{ware}' is used",
+            say("no step says when '{ware}' is used", ware=ware),
             place,
             f"add 'needs: {ware}' to the step that takes it",
             severity=Severity.WARNING if is_listed else None,
@@ -56,12 +59,18 @@ def _used_up(
     want = sum(need.count for need in counts)
     is_all_counted = len(counts) == len(needs) and have > 0
     if (is_all_counted and want != have) or (have > 0 and want > have):
-        more = "more than" if want > have else "fewer than"
-        where = "step" if len(counts) == 1 else "steps"
+        more = say("more than") if want > have else say("fewer than")
         last = counts[-1]
         yield Finding(
-            f"the {where} {'takes' if where == 'step' else 'take'} {want} of '{ware}', "
-            f"{more} the {write_number(have)} on the materials list",
+            counted(
+                "the step takes {want} of '{ware}', {more} the {have} on the materials list",
+                "the steps take {want} of '{ware}', {more} the {have} on the materials list",
+                len(counts),
+                want=want,
+                ware=ware,
+                more=more,
+                have=write_number(have),
+            ),
             last.use.count_place,
             "mend the count after 'needs:', or what the joins and the hardware say",
             tuple(_sources(subject, ware, items))[:MOST_NOTES],

@@ -10,6 +10,7 @@ from scantling.checks.check import Check, Finding, Subject
 from scantling.checks.saying import words_of
 from scantling.fault import Note, Place, Severity
 from scantling.plan import FittedPart, Prose, Quote
+from scantling.words import say
 
 _CUTTING = re.compile(r"\b(?:cut|crosscut|rip|saw)\b", re.IGNORECASE)
 _CUTS_ALL = re.compile(
@@ -34,7 +35,7 @@ def _examine(subject: Subject) -> Iterator[Finding]:
             continue
         cut = [order[place] for place in cut_in.get(part.id, ()) if place in order]
         if cut and min(cut) > used and not any(order.get(place, used) < used for place in cut_in[_ALL]):
-            yield _finding(subject, part, used, min(cut), "is cut only in", "uses")
+            yield _finding(subject, part, used, min(cut), say("is cut only in"), "uses")
         yield from _glued(subject, part, used)
         yield from _from_offcut(subject, part, used)
 
@@ -44,7 +45,13 @@ def _finding(subject: Subject, part: FittedPart, used: int, made: int, what: str
     name = part.id
     place = next((use.place for use in step.step.uses if use.name == name), step.step.place.at(key))
     return Finding(
-        f"step {step.number} uses '{name}', which {what} step {later.number}",
+        say(
+            "step {number} uses '{name}', which {what} step {later}",
+            number=step.number,
+            name=name,
+            what=what,
+            later=later.number,
+        ),
         place,
         "change the order of the steps",
         (Note("it is made here", later.step.place),),
@@ -64,8 +71,12 @@ def _glued(subject: Subject, part: FittedPart, used: int) -> Iterator[Finding]:
     if not glued or min(glued) > used:
         step = subject.fitted.steps[used]
         yield Finding(
-            f"'{part.id}' is glued up from {part.blank.pieces}, but no step has glue before step "
-            f"{step.number} uses it",
+            say(
+                "'{part}' is glued up from {pieces}, but no step has glue before step {number} uses it",
+                part=part.id,
+                pieces=part.blank.pieces,
+                number=step.number,
+            ),
             part.part.place.at("glued up"),
             "add a step that glues it up, with the glue under 'needs:'",
             (Note("it is first used here", step.step.place),),
@@ -76,7 +87,10 @@ def _from_offcut(subject: Subject, part: FittedPart, used: int) -> Iterator[Find
     """Yield a finding for a part whose strip falls off something that is used only later."""
     source = building(subject).first_use.get(part.part.source.offcut_of)
     if source is not None and source > used:
-        what = f"is cut from what '{part.part.source.offcut_of}' leaves; that is used only in"
+        what = say(
+            "is cut from what '{offcut_of}' leaves; that is used only in",
+            offcut_of=part.part.source.offcut_of,
+        )
         yield _finding(subject, part, used, source, what, "uses")
 
 

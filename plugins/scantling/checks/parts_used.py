@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from scantling.checks.check import Check, Finding, Subject
 from scantling.fault import Note, Severity
+from scantling.words import counted, say
 
 
 def _examine(subject: Subject) -> Iterator[Finding]:
@@ -21,14 +22,25 @@ def _examine(subject: Subject) -> Iterator[Finding]:
         count = used.get(part.id, 0)
         if count == 0:
             yield Finding(
-                f"no step uses '{part.id}' ({part.count} {'is' if part.count == 1 else 'are'} cut)",
+                counted(
+                    "no step uses '{part}' ({count} is cut)",
+                    "no step uses '{part}' ({count} are cut)",
+                    part.count,
+                    part=part.id,
+                ),
                 part.part.place.key(),
                 f"add 'uses: {part.id}' to the step that puts it in",
             )
         elif count != part.count:
-            more = "more than" if count > part.count else "fewer than"
+            more = say("more than") if count > part.count else say("fewer than")
             yield Finding(
-                f"the steps use {count} of '{part.id}', {more} the {part.count} that are cut",
+                say(
+                    "the steps use {count} of '{part}', {more} the {wanted} that are cut",
+                    count=count,
+                    part=part.id,
+                    more=more,
+                    wanted=part.count,
+                ),
                 part.part.place.key(),
                 "mend the counts after 'uses:'",
                 (last[part.id],),

@@ -9,6 +9,7 @@ from scantling.checks.building import building
 from scantling.checks.check import Check, Finding, Subject
 from scantling.fault import Note, Severity
 from scantling.plan import FittedJoin
+from scantling.words import say
 
 ROOM = 3.0
 """Inches in front of a pocket hole in which nothing may stand: less than a driver takes (common practice)."""
@@ -110,8 +111,14 @@ def _finding(subject: Subject, join: FittedJoin, cover: Box, driven: int) -> Fin
     step = subject.fitted.steps[driven]
     put = subject.fitted.steps[cover.step or 0]
     return Finding(
-        f"the pocket holes of '{join.join.first}' face '{cover.part.id}', put in by step {put.number}, "
-        f"before their screws go in (step {step.number})",
+        say(
+            "the pocket holes of '{first}' face '{part}', put in by step {number}, before their "
+            "screws go in (step {driven})",
+            first=join.join.first,
+            part=cover.part.id,
+            number=put.number,
+            driven=step.number,
+        ),
         join.join.place.at("join"),
         "drive these screws in an earlier step, or put the holes into another face",
         (Note("this step covers them", put.step.place),),

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from scantling.measure import Display, Length, round_length
 from scantling.plan import FittedProse, Prose
+from scantling.words import say
 
 EXACT = Display("in", 64)
 ROUGH = Display("in", 32)
@@ -35,7 +36,11 @@ def whole(number: Fraction) -> str:
 def quoted(names: Iterable[str]) -> str:
     """List names: 'side', 'top' and 'bottom'."""
     listed = [f"'{name}'" for name in names]
-    return listed[0] if len(listed) == 1 else f"{', '.join(listed[:-1])} and {listed[-1]}"
+    return (
+        listed[0]
+        if len(listed) == 1
+        else say("{listed} and {listed2}", listed=", ".join(listed[:-1]), listed2=listed[-1])
+    )
 
 
 def words_of(prose: Prose | FittedProse) -> str:

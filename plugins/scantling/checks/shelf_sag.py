@@ -14,6 +14,7 @@ from scantling.formula import Value
 from scantling.measure import Length
 from scantling.plan import FittedPart
 from scantling.shop import WOODS, Shop, Wood, wood_named
+from scantling.words import say
 
 BOOKS = 50
 """Pounds on a square foot of a shelf for books (AWS edition 1, 2009, 1.2.21)."""
@@ -93,8 +94,15 @@ def _load(subject: Subject) -> Fraction:
 
 def _finding(part: FittedPart, span: Length, later: Length, load: Fraction) -> Finding:
     return Finding(
-        f"'{part.id}' spans {length(span)} and sags about {about_up(later)} in the end, "
-        f"under {whole(load)} lb on the square foot; cabinet shelves are allowed {about(span / LIMIT)}",
+        say(
+            "'{part}' spans {span} and sags about {later} in the end, under {load} lb on the "
+            "square foot; cabinet shelves are allowed {allowed}",
+            part=part.id,
+            span=length(span),
+            later=about_up(later),
+            load=whole(load),
+            allowed=about(span / LIMIT),
+        ),
         part.part.place.at("length"),
         "shorten the span, use thicker stock, or stiffen the front edge; name 'shelf load' (a number, in "
         "lb on "

@@ -10,6 +10,7 @@ from scantling.checks.saying import length
 from scantling.checks.shelf_sag import is_shelf
 from scantling.fault import Place, Severity
 from scantling.measure import Length
+from scantling.words import mark, say
 
 LEAST, MOST = Length(7), Length(16)
 NAMED = ("clear height", "shelf spacing", "shelf gap height")
@@ -45,9 +46,13 @@ def _is_over(other: Box, one: Box) -> bool:
 
 
 def _finding(gap: Length, place: Place) -> Finding:
-    side = "little" if gap < LEAST else "a lot"
+    told = (
+        mark("{gap} between shelves is little for books; 9 to 13 in is usual")
+        if gap < LEAST
+        else mark("{gap} between shelves is a lot for books; 9 to 13 in is usual")
+    )
     return Finding(
-        f"{length(gap)} between shelves is {side} for books; 9 to 13 in is usual",
+        say(told, gap=length(gap)),
         place,
         "change how many shelves there are, or where they sit",
     )

@@ -11,6 +11,7 @@ from scantling.checks.check import Check, Finding, Subject
 from scantling.checks.saying import quoted
 from scantling.fault import Note, Place, Severity
 from scantling.plan import FittedPart
+from scantling.words import counted
 
 Way = tuple[int, int]
 """An axis, and 1 or -1 for the way along it."""
@@ -138,10 +139,16 @@ def _side(box: Box, other: Box, axis: int) -> int:
 def _finding(subject: Subject, name: str, used: int, holders: list[str], closed: int) -> Finding:
     step, before = subject.fitted.steps[used], subject.fitted.steps[closed]
     place = next((use.place for use in step.step.uses if use.name == name), step.step.place)
-    verb = "closes" if len(dict.fromkeys(holders)) == 1 else "close"
+    holding = dict.fromkeys(holders)
     return Finding(
-        f"'{name}' cannot go in any more: {quoted(dict.fromkeys(holders))} {verb} its place "
-        f"from step {before.number} on",
+        counted(
+            "'{name}' cannot go in any more: {holders} closes its place from step {number} on",
+            "'{name}' cannot go in any more: {holders} close its place from step {number} on",
+            len(holding),
+            name=name,
+            holders=quoted(holding),
+            number=before.number,
+        ),
         place,
         f"use '{name}' in an earlier step",
         (Note("its place is closed here", Place(before.step.place.path)),),

@@ -14,6 +14,7 @@ from scantling.measure import Length, Weight
 from scantling.plan import FittedPlan
 from scantling.report import part_weight
 from scantling.shop import Shop
+from scantling.words import say
 
 TALL = Length(27)
 """Height from which ASTM F2057-23 and 16 CFR 1261 look at clothing storage; used here for any storage."""
@@ -72,8 +73,12 @@ def _examine(subject: Subject) -> Iterator[Finding]:
     overall = fitted.overall()
     block = standing(fitted, subject.shop)
     yield Finding(
-        f"{length(overall['height'])} high and {length(overall['depth'])} deep, it tips easily"
-        f"{_estimate(block, drawers=has_drawers(fitted))}; nothing here fastens it",
+        say(
+            "{height} high and {depth} deep, it tips easily{estimate}; nothing here fastens it",
+            height=length(overall["height"]),
+            depth=length(overall["depth"]),
+            estimate=_estimate(block, drawers=has_drawers(fitted)),
+        ),
         Place(("sizes", "height")).key() if "height" in subject.plan.sizes else Place(("title",)),
         "add a wall anchor under 'hardware:', a step that fastens it, and a caution",
     )
@@ -85,8 +90,8 @@ def _estimate(block: Standing | None, *, drawers: bool) -> str:
         return ""
     if drawers:
         load = block.drawer_load(block.depth * OUT)
-        return f": empty, some {_pounds(load)} on an open drawer begin to tip it"
-    return f": empty, a pull of some {_pounds(block.pull)} at its top begins to tip it"
+        return say(": empty, some {load} on an open drawer begin to tip it", load=_pounds(load))
+    return say(": empty, a pull of some {pull} at its top begins to tip it", pull=_pounds(block.pull))
 
 
 def _pounds(weight: Weight) -> str:

@@ -10,6 +10,7 @@ from scantling.checks.check import Check, Finding, Subject
 from scantling.checks.saying import length
 from scantling.fault import Place, Severity
 from scantling.measure import Length
+from scantling.words import mark, say
 
 _ADA = "ADA Standards (2010)"
 _PRACTICE = "common practice, no source"
@@ -68,10 +69,14 @@ def _examine(subject: Subject) -> Iterator[Finding]:
     )
     height = subject.fitted.values.get(name)
     if isinstance(height, Length) and not use.low <= height <= use.high:
+        told = (
+            mark("{height} is low for {name}; {low} to {high} is usual")
+            if height < use.low
+            else mark("{height} is high for {name}; {low} to {high} is usual")
+        )
         section = "sizes" if name in subject.plan.sizes else "lengths"
         yield Finding(
-            f"{length(height)} is {'low' if height < use.low else 'high'} for {use.name}; "
-            f"{length(use.low)} to {length(use.high)} is usual",
+            say(told, height=length(height), name=say(use.name), low=length(use.low), high=length(use.high)),
             Place((section, name)).key(),
             "narrow the range of heights, or name the height of the seat or the top 'seat height', "
             "'desk height' or 'table height'",

@@ -13,6 +13,7 @@ from scantling.fault import Severity
 from scantling.measure import Length
 from scantling.plan import FittedJoin, FittedPart
 from scantling.shop import Shop, wood_named
+from scantling.words import say
 
 DRY, DAMP = Fraction(6), Fraction(10)
 """Moisture of furniture indoors over the year, percent (FPL-GTR-190 Table 13-2, most areas; from memory)."""
@@ -47,13 +48,16 @@ def _examine(subject: Subject) -> Iterator[Finding]:
 
 
 def _let_in(subject: Subject, join: FittedJoin, part: FittedPart, more: Length) -> Iterator[Finding]:
-    grown = (
-        f"'{part.id}' is solid and {length(part.width)} wide: it swells and shrinks by about {about_up(more)}"
+    grown = say(
+        "'{part}' is solid and {width} wide: it swells and shrinks by about {more}",
+        part=part.id,
+        width=length(part.width),
+        more=about_up(more),
     )
     both = (part.id, join.join.second)
     if join.join.glue:
         yield Finding(
-            f"{grown}, but is glued into '{join.join.second}'",
+            say("{grown}, but is glued into '{second}'", grown=grown, second=join.join.second),
             join.join.place.at("glue").key(),
             "leave the glue out, so that the panel can move in its groove",
             about=both,
@@ -61,7 +65,11 @@ def _let_in(subject: Subject, join: FittedJoin, part: FittedPart, more: Length) 
     room = _room(subject, join, part)
     if room is not None and room < more:
         yield Finding(
-            f"{grown}, but its grooves leave it {length(max(room, Length(0)))} of room",
+            say(
+                "{grown}, but its grooves leave it {room} of room",
+                grown=grown,
+                room=length(max(room, Length(0))),
+            ),
             part.part.place.at("width"),
             f"make it at least {about_up(more)} narrower than the grooves would hold",
             about=both,

@@ -11,6 +11,8 @@ from scantling.cli.command import FAULTY, FINE, Command, misused, say, tell_faul
 from scantling.cli.tables import table
 from scantling.fault import did_you_mean
 from scantling.measure import Display
+from scantling.words import LANGUAGES, language_of, speaking
+from scantling.words import say as told
 
 
 def _add_arguments(parser: ArgumentParser) -> None:
@@ -18,9 +20,15 @@ def _add_arguments(parser: ArgumentParser) -> None:
     parser.add_argument("inputs", metavar="KEY=VALUE", nargs="*", help="what is known; the rest is as usual")
     parser.add_argument("--units", choices=("in", "mm"), default="in", help="inches (usual) or millimetres")
     parser.add_argument("--json", action="store_true", help="print the answer as JSON")
+    parser.add_argument("--language", choices=LANGUAGES, default="en", help="of the answer: en (usual) or de")
 
 
 def _run(given: Namespace) -> int:
+    with speaking(language_of(given.language)):
+        return _answer(given)
+
+
+def _answer(given: Namespace) -> int:
     room: Any = import_module("scantling.calculators")
     if given.name is None:
         return _list(room.calculators(), as_json=given.json)
@@ -45,10 +53,12 @@ def _input(fault: Any) -> str:
 
 def _list(known: tuple[Any, ...], *, as_json: bool) -> int:
     if as_json:
-        named = [{"name": one.slug, "title": one.title, "question": one.question} for one in known]
+        named = [
+            {"name": one.slug, "title": told(one.title), "question": told(one.question)} for one in known
+        ]
         say(json.dumps({"calculators": named}, ensure_ascii=False, indent=2))
     else:
-        say(table(("name", "question"), [(one.slug, one.question) for one in known]))
+        say(table((told("name"), told("question")), [(one.slug, told(one.question)) for one in known]))
     return FINE
 
 

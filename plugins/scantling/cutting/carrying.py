@@ -10,6 +10,7 @@ from scantling.cutting.choosing import store_cuts
 from scantling.cutting.fitting import faults_of_fit
 from scantling.cutting.problem import Problem, StockItem
 from scantling.fault import Fault, Faulty, Place
+from scantling.words import say
 
 Solver = Callable[[Problem], Answer]
 
@@ -20,7 +21,12 @@ def faults_of_carrying(problem: Problem) -> list[Fault]:
     return [
         Fault(
             "too-long-to-carry",
-            f"part '{part.id}' is {max(part.length, part.width)} long; at most {longest} can be carried",
+            say(
+                "part '{part}' is {length} long; at most {longest} can be carried",
+                part=part.id,
+                length=max(part.length, part.width),
+                longest=longest,
+            ),
             Place(("parts", index)),
             "allow a longer piece, or make the part of two",
         )
@@ -70,7 +76,12 @@ def _too_long(problem: Problem, left_out: set[str]) -> Iterable[Fault]:
     for name in sorted(left_out):
         yield Fault(
             "too-long-to-carry",
-            f"stock '{name}' is longer than the {rules.longest_piece} that can be carried, and "
-            f"{rules.first_cuts} cuts at the yard do not make it short enough for these parts",
+            say(
+                "stock '{name}' is longer than the {longest_piece} that can be carried, and "
+                "{first_cuts} cuts at the yard do not make it short enough for these parts",
+                name=name,
+                longest_piece=rules.longest_piece,
+                first_cuts=rules.first_cuts,
+            ),
             help="add shorter stock, or allow more first cuts",
         )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from scantling.cutting.problem import PartItem, Problem, StockItem
 from scantling.fault import Fault, Place
+from scantling.words import say
 
 
 def ways_to_lie(part: PartItem) -> list[tuple[int, int]]:
@@ -30,14 +31,26 @@ def faults_of_fit(problem: Problem) -> list[Fault]:
         place = Place(("parts", index))
         if not stock:
             faults.append(
-                Fault("none-to-be-had", f"none of '{part.family}' is to be had for part '{part.id}'", place)
+                Fault(
+                    "none-to-be-had",
+                    say(
+                        "none of '{family}' is to be had for part '{part}'", family=part.family, part=part.id
+                    ),
+                    place,
+                )
             )
             continue
         largest = max(stock, key=lambda item: (item.length * item.width, item.length, item.id))
         faults.append(
             Fault(
                 "fits-no-stock",
-                f"part '{part.id}' ({part.length} x {part.width}) fits no stock of '{part.family}'",
+                say(
+                    "part '{part}' ({length} x {width}) fits no stock of '{family}'",
+                    part=part.id,
+                    length=part.length,
+                    width=part.width,
+                    family=part.family,
+                ),
                 place,
                 f"the largest is '{largest.id}' ({largest.length} x {largest.width}); "
                 "add a larger one, or make the part of two",

@@ -170,7 +170,13 @@ def _stocks_of_host(part: FittedPart, fitted: FittedPlan, from_trimmings: set[st
 
 def _offcut_too_small(part: FittedPart, count: int) -> Fault:
     host = part.part.source.offcut_of
-    message = f"{count} of {part.count} '{part.id}' do not fit the offcuts of '{host}'"
+    message = say(
+        "{count} of {all} '{part}' do not fit the offcuts of '{host}'",
+        count=count,
+        all=part.count,
+        part=part.id,
+        host=host,
+    )
     help_line = "add 'from:' with a stock to buy for those"
     return Fault("offcut-too-small", message, part.part.place.at("from offcut of"), help_line)
 

@@ -9,6 +9,7 @@ from scantling.cutting.panels import PanelCutter
 from scantling.cutting.search import Search
 from scantling.cutting.steps import Steps
 from scantling.fault import Fault, Faulty
+from scantling.words import say
 
 NAMED = 6
 """So many parts are named in a fault."""
@@ -36,6 +37,10 @@ def _not_enough(family: Family) -> Fault:
     stock = ", ".join(f"{sort.item.available} of '{sort.item.id}'" for sort in family.sorts if sort.limited)
     return Fault(
         "not-enough",
-        f"there is not enough of '{family.sorts[0].item.family}' to cut {listed}",
+        say(
+            "there is not enough of '{family}' to cut {listed}",
+            family=family.sorts[0].item.family,
+            listed=listed,
+        ),
         help=f"there are {stock}: allow more, or other sizes" if stock else "allow more, or other sizes",
     )

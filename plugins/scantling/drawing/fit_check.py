@@ -13,6 +13,7 @@ from scantling.fault import Fault, Place
 from scantling.geometry import Solid, Vector, box, parting
 from scantling.measure import Display, Length
 from scantling.plan import FittedJoin, FittedPlan, FittedWork
+from scantling.words import mark, say
 
 LET_IN = ("dado", "groove", "rabbet", "half-lap")
 """Joins in which one part stands in the other."""
@@ -98,17 +99,27 @@ def _worked_depth(fitted: FittedPlan, pair: Pair) -> float:
 def _clash(fitted: FittedPlan, pair: Pair, depth: float) -> Fault:
     one = fitted.part(pair[0])
     place = one.part.placement[0].place if one and one.part.placement else Place(("parts", pair[0]))
-    words = "two of '{0}' stand" if pair[0] == pair[1] else "'{0}' and '{1}' stand"
-    message = f"{words.format(*pair)} in each other, {_shown(depth)} deep"
+    told = (
+        mark("two of '{first}' stand in each other, {depth} deep")
+        if pair[0] == pair[1]
+        else mark("'{first}' and '{second}' stand in each other, {depth} deep")
+    )
+    message = say(told, first=pair[0], second=pair[1], depth=_shown(depth))
     joined = f"{pair[0]} to {pair[1]}"
     help_line = f"move one of them, or let it in with 'join: {joined}, with: dado, depth: {_shown(depth)}'"
     return Fault("parts-clash", message, place, help_line)
 
 
 def _too_deep(join: FittedJoin, depth: float) -> Fault:
-    declared = _SHOWN.length(join.depth) if join.depth is not None else "nothing"
-    pair = f"'{join.join.first}' and '{join.join.second}'"
-    message = f"{pair} stand {_shown(depth)} deep in each other, but their {join.join.how} is {declared} deep"
+    declared = _SHOWN.length(join.depth) if join.depth is not None else say("nothing")
+    pair = say("'{first}' and '{second}'", first=join.join.first, second=join.join.second)
+    message = say(
+        "{pair} stand {depth} deep in each other, but their {how} is {declared} deep",
+        pair=pair,
+        depth=_shown(depth),
+        how=say(join.join.how),
+        declared=declared,
+    )
     help_line = f"move one of them, or write 'depth: {_shown(depth)}'"
     return Fault("let-in-too-deep", message, join.join.place, help_line)
 
@@ -136,11 +147,16 @@ def find_gaps(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
 
 
 def _gap(join: FittedJoin, meetings: int) -> Fault:
-    names = f"'{join.join.first}' and '{join.join.second}'"
-    message = f"{names} are joined, but do not meet anywhere"
+    names = say("'{first}' and '{second}'", first=join.join.first, second=join.join.second)
+    message = say("{names} are joined, but do not meet anywhere", names=names)
     if meetings:
-        places = "1 place" if meetings == 1 else f"{meetings} places"
-        message = f"{names} have {join.joints} joints, but meet in {places}"
+        places = say("1 place") if meetings == 1 else say("{meetings} places", meetings=meetings)
+        message = say(
+            "{names} have {joints} joints, but meet in {places}",
+            names=names,
+            joints=join.joints,
+            places=places,
+        )
     return Fault("join-apart", message, join.join.place, "see where they are placed, or mend the join")
 
 
@@ -167,7 +183,13 @@ def find_wrong_size(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
         known = fitted.plan.overall.get(name, name)
         section = "sizes" if known in fitted.plan.sizes else "lengths"
         come_to, named_size = _SHOWN.length(high - low), _SHOWN.length(want)
-        message = f"the placed parts are {come_to} in {name}, but '{known}' is {named_size}"
+        message = say(
+            "the placed parts are {come_to} in {name}, but '{known}' is {named_size}",
+            come_to=come_to,
+            name=say(name),
+            known=known,
+            named_size=named_size,
+        )
         help_line = f"mend the places, or name what gives the {name} under 'overall:'"
         found.append(Fault("overall-size", message, Place((section, known)), help_line))
     return found
@@ -194,8 +216,12 @@ def find_blocked(bodies: Sequence[Body]) -> list[Fault]:
         for other in still:
             pair = (body.part.id, other.part.id)
             if pair not in found and any(_hits(solid, other) for solid in path):
-                verb = "slides out" if kind == "slides" else "opens"
-                message = f"'{pair[0]}' meets '{pair[1]}' when it {verb}"
+                told = (
+                    mark("'{first}' meets '{second}' when it slides out")
+                    if kind == "slides"
+                    else mark("'{first}' meets '{second}' when it opens")
+                )
+                message = say(told, first=pair[0], second=pair[1])
                 place = body.part.part.placement[0].place
                 found[pair] = Fault(
                     "path-blocked", message, place, "make room in front of it, or move one of them"
@@ -259,7 +285,13 @@ def find_broken_through(fitted: FittedPlan) -> list[Fault]:
             ):
                 continue
             deep, thick = _SHOWN.length(work.depth), _SHOWN.length(part.thick)
-            message = f"'{part.id}' is {thick} thick; a {work.work.kind} {deep} deep goes through it"
+            message = say(
+                "'{part}' is {thick} thick; a {kind} {deep} deep goes through it",
+                part=part.id,
+                thick=thick,
+                kind=say(work.work.kind),
+                deep=deep,
+            )
             found.append(Fault("breaks-through", message, work.work.place.at("depth"), "make it less deep"))
     return found
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 LONGEST_COMPARED = 60
 MOST_OFFERED = 4
@@ -35,18 +35,26 @@ def nearest(name: str, known: Iterable[str]) -> list[str]:
     return [other for distance, other in ranked if distance <= allowed][:MOST_OFFERED]
 
 
-def did_you_mean(name: str, known: Iterable[str], *, kind: str) -> str:
+def _as_written(words: str, /, **values: object) -> str:
+    return words.format_map(values)
+
+
+def did_you_mean(
+    name: str, known: Iterable[str], *, kind: str, tell: Callable[..., str] = _as_written
+) -> str:
     """Return the help line for an unknown name.
 
     Args:
         kind: what was expected, in the plural ("parts"), for when nothing is near.
+        tell: who tells it: `say` of `scantling.words` where a reader sees it; English for authors.
     """
     known = list(known)
     close = nearest(name, known)
     if len(close) == 1:
-        return f"did you mean '{close[0]}'?"
+        return tell("did you mean '{name}'?", name=close[0])
     if close:
-        return "did you mean one of " + ", ".join(f"'{other}'" for other in close) + "?"
+        return tell("did you mean one of {names}?", names=", ".join(f"'{other}'" for other in close))
     if not known:
-        return f"there are no {kind} here yet"
-    return f"the {kind} here are " + ", ".join(f"'{other}'" for other in sorted(known)[:12])
+        return tell("there are no {kind} here yet", kind=kind)
+    names = ", ".join(f"'{other}'" for other in sorted(known)[:12])
+    return tell("the {kind} here are {names}", kind=kind, names=names)

@@ -23,6 +23,7 @@ from scantling.formula.tree import (
     children,
 )
 from scantling.formula.value import Scope, Value, name_of
+from scantling.words import say
 
 Run = Callable[[Scope], Value]
 _SUMS: dict[str, Callable[[Any, Any], Value]] = {"+": plus, "-": minus, "*": multiplied, "/": divided}
@@ -106,7 +107,7 @@ def _misfit(faulty: Faulty, node: Chain, step: Step, left: Value) -> NoReturn:
         else:
             fault = faulty.faults[0]
             unit = "deg" if fault.help.endswith("deg") else "in"
-            mend = f"to give a number a unit, multiply it by 1 {unit}"
+            mend = say("to give a number a unit, multiply it by 1 {unit}", unit=unit)
             faulty = Faulty([replace(fault, help=mend)])
     _place(faulty, start, end)
 
@@ -129,9 +130,9 @@ def _yes_or_no(node: Node, inner: Run) -> Callable[[Scope], bool]:
         value = inner(scope)
         if value is True or value is False:
             return value
-        message = f"yes or no is wanted here; this is {name_of(value)}"
+        message = say("yes or no is wanted here; this is {value}", value=name_of(value))
         place = Place(start=node.start, end=node.end)
-        raise Faulty([Fault("wrong-kind", message, place, "compare it, as in width > 48 in")])
+        raise Faulty([Fault("wrong-kind", message, place, say("compare it, as in width > 48 in"))])
 
     return run
 
@@ -162,7 +163,9 @@ def _prefix(node: Prefix, below: list[Run]) -> Run:
     def run(scope: Scope) -> Value:
         value = inner(scope)
         if isinstance(value, (bool, str)):
-            message = f"{name_of(value)} cannot have a '{node.operator}' before it"
+            message = say(
+                "{value} cannot have a '{operator}' before it", value=name_of(value), operator=node.operator
+            )
             raise Faulty([Fault("wrong-kind", message, Place(start=node.start, end=node.end))])
         return -value if negative else value
 

@@ -13,6 +13,7 @@ from scantling.formula.parse import tree_of
 from scantling.formula.tree import Comparison, Literal, Name, walk
 from scantling.formula.value import Scope, Value, Wanted, require, require_count
 from scantling.measure import Angle, Area, Length, round_number
+from scantling.words import say
 
 LARGEST = 10**12
 FINEST = 10**24
@@ -142,7 +143,14 @@ def _settle(value: Value, amount: Fraction, text: str) -> Value:
     if abs(amount) > LARGEST:
         place = Place(start=0, end=len(text))
         raise Faulty(
-            [Fault("too-large", "this is more than a million million", place, "see what makes it so large")]
+            [
+                Fault(
+                    "too-large",
+                    say("this is more than a million million"),
+                    place,
+                    say("see what makes it so large"),
+                )
+            ]
         )
     if amount.denominator > FINEST:
         amount = Fraction(round_number(amount * _SETTLED), _SETTLED)
@@ -152,7 +160,7 @@ def _settle(value: Value, amount: Fraction, text: str) -> Value:
 def _unknown(use: NameUse, known: Iterable[str]) -> Fault:
     near = did_you_mean(use.name, known, kind="sizes")
     place = Place(start=use.start, end=use.end)
-    return Fault("unknown-name", f"there is no size called '{use.name}'", place, near)
+    return Fault("unknown-name", say("there is no size called '{name}'", name=use.name), place, near)
 
 
 def _compared(node: Comparison) -> Iterator[WordsUse]:

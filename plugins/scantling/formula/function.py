@@ -24,6 +24,7 @@ from scantling.measure import (
     tangent,
     write_number,
 )
+from scantling.words import say
 
 Reckoner = Callable[..., Value]
 
@@ -64,7 +65,7 @@ def _whole(value: Value) -> Value:
     if number.denominator != 1:
         fail(
             "not-whole",
-            f"{write_number(number)} is no whole number",
+            say("{number} is no whole number", number=write_number(number)),
             "use round up(..., 1) or round down(..., 1)",
         )
     return number
@@ -82,7 +83,11 @@ def _rounder(name: str, way: Way) -> Reckoner:
     def reckon(value: Value, step: Value = Fraction(1)) -> Value:
         _alike(name, value, step)
         if step <= step.__class__(0):  # type: ignore[operator]
-            fail("bad-step", f"'{name}' needs a step above nothing to round to", f"write {name}(x, 1/16 in)")
+            fail(
+                "bad-step",
+                say("'{name}' needs a step above nothing to round to", name=name),
+                f"write {name}(x, 1/16 in)",
+            )
         times = divided(value, step)
         assert isinstance(times, Fraction)
         return multiplied(step, Fraction(round_number(times, way)))
@@ -95,7 +100,7 @@ def _diagonal(one: Value, other: Value) -> Value:
     if isinstance(one, Length) and isinstance(other, Length):
         return diagonal(one, other)
     if not isinstance(one, Fraction) or not isinstance(other, Fraction):
-        fail("wrong-kind", f"'diagonal' takes two lengths, not {name_of(one)}")
+        fail("wrong-kind", say("'diagonal' takes two lengths, not {one}", one=name_of(one)))
     return root(one * one + other * other)
 
 
@@ -109,7 +114,11 @@ def _of_angle(name: str, reckon: Callable[[Angle], Fraction]) -> Reckoner:
     def checked(value: Value) -> Value:
         if not isinstance(value, Angle):
             mend = unit_mend(value, Angle(0)) or f"write {name}(30 deg)"
-            fail("wrong-kind", f"'{name}' takes an angle, not {name_of(value)}", mend)
+            fail(
+                "wrong-kind",
+                say("'{name}' takes an angle, not {value}", name=name, value=name_of(value)),
+                mend,
+            )
         return reckon(value)
 
     return checked
@@ -129,7 +138,7 @@ def _arcsin(value: Value) -> Value:
 def _number(name: str, value: Value) -> Fraction:
     if not isinstance(value, Fraction):
         mend = "to round a length, write round down(x, 1 in)" if name in {"floor", "ceil", "whole"} else ""
-        fail("wrong-kind", f"'{name}' takes a number, not {name_of(value)}", mend)
+        fail("wrong-kind", say("'{name}' takes a number, not {value}", name=name, value=name_of(value)), mend)
     return value
 
 
@@ -138,9 +147,18 @@ def _alike(name: str, *values: Value) -> None:
     first = values[0].__class__
     for i, value in enumerate(values):
         if value.__class__ not in MEASURES:
-            fail("wrong-kind", f"'{name}' takes numbers or measures, not {name_of(value)}", which=i)
+            fail(
+                "wrong-kind",
+                say("'{name}' takes numbers or measures, not {value}", name=name, value=name_of(value)),
+                which=i,
+            )
         if value.__class__ is not first:
-            message = f"'{name}' is given {NAMES[first]} and {name_of(value)}"
+            message = say(
+                "'{name}' is given {kind} and {value}",
+                name=name,
+                kind=say(NAMES[first]),
+                value=name_of(value),
+            )
             fail("units-differ", message, unit_mend(values[0], value), 0 if first is Fraction else i)
 
 

@@ -12,7 +12,8 @@ from scantling.fault import did_you_mean, nearest
 from scantling.formula.function import FUNCTIONS
 from scantling.formula.token import Kind, Token, complain, tokens_of
 from scantling.formula.tree import Call, Chain, Choice, Comparison, Literal, Name, Node, Prefix, Step
-from scantling.measure import UNIT_WORDS
+from scantling.measure import UNIT_WORDS, local_marks
+from scantling.words import say
 
 LONGEST_FORMULA = 2_000
 DEEPEST_BRACKETS = 60
@@ -39,10 +40,14 @@ def tree_of(text: str) -> Node:
         Faulty: at the first thing that cannot be read.
     """
     if len(text) > LONGEST_FORMULA:
-        message = f"a formula has at most {LONGEST_FORMULA:,} characters; this has {len(text):,}"
-        complain("too-long", message, LONGEST_FORMULA, len(text), "give a part of it a name of its own")
+        message = say(
+            "a formula has at most {most} characters; this has {count}",
+            most=local_marks(f"{LONGEST_FORMULA:,}"),
+            count=local_marks(f"{len(text):,}"),
+        )
+        complain("too-long", message, LONGEST_FORMULA, len(text), say("give a part of it a name of its own"))
     if not text.strip():
-        complain("empty", "nothing is written here; a formula is wanted", 0, len(text))
+        complain("empty", say("nothing is written here; a formula is wanted"), 0, len(text))
     parser = _Parser(text)
     tree = parser.expression(0)
     parser.expect_end()
@@ -102,10 +107,10 @@ class _Parser:
         if _RANKS.get(self.here.text) == _COMPARISON and self.here.kind in _OPERATORS:
             complain(
                 "three-compared",
-                "only two values can be compared at a time",
+                say("only two values can be compared at a time"),
                 self.here.start,
                 self.here.end,
-                "join two comparisons: a < b and b < c",
+                say("join two comparisons: a < b and b < c"),
             )
         return Comparison(left.start, right.end, operator, left, right)
 
@@ -136,7 +141,11 @@ class _Parser:
         if name.text not in FUNCTIONS:
             near = did_you_mean(name.text, FUNCTIONS, kind="functions")
             complain(
-                "unknown-function", f"there is no function called '{name.text}'", name.start, name.end, near
+                "unknown-function",
+                say("there is no function called '{name}'", name=name.text),
+                name.start,
+                name.end,
+                near,
             )
         bracket = self.take()
         self._open(bracket)
@@ -163,10 +172,10 @@ class _Parser:
             self._complain_of_neighbours()
             complain(
                 "unfinished-if",
-                f"this 'if' has no '{keyword}'",
+                say("this 'if' has no '{keyword}'", keyword=keyword),
                 word.start,
                 self.here.start or word.end,
-                "write if width > 60 in then 3 else 2",
+                say("write if width > 60 in then 3 else 2"),
             )
         self.take()
 
@@ -182,10 +191,10 @@ class _Parser:
                 self._left_over()
             complain(
                 "open-bracket",
-                "this bracket is never closed",
+                say("this bracket is never closed"),
                 bracket.start,
                 bracket.end,
-                "put ) where it ends",
+                say("put ) where it ends"),
             )
         self.brackets -= 1
         return self.take()
@@ -197,13 +206,20 @@ class _Parser:
         self._complain_of_neighbours()
         if self.here.text == ")":
             complain(
-                "stray-bracket", "this bracket closes nothing", self.here.start, self.here.end, "take it away"
+                "stray-bracket",
+                say("this bracket closes nothing"),
+                self.here.start,
+                self.here.end,
+                say("take it away"),
             )
         self._left_over()
 
     def _left_over(self) -> None:
         complain(
-            "left-over", f"'{self._written(self.here)}' has no place here", self.here.start, self.here.end
+            "left-over",
+            say("'{here}' has no place here", here=self._written(self.here)),
+            self.here.start,
+            self.here.end,
         )
 
     def _complain_of_neighbours(self) -> None:
@@ -214,12 +230,16 @@ class _Parser:
             return
         left = self.tokens[self.at - 1]
         one, other = self._written(left), "(" if right.text == "(" else self._written(right)
-        mend = "to multiply, write * between them" if one == ")" else f"to multiply, write {one} * {other}"
+        mend = (
+            say("to multiply, write * between them")
+            if one == ")"
+            else say("to multiply, write {one} * {other}", one=one, other=other)
+        )
         if left.kind is Kind.AMOUNT and right.kind is Kind.NAME:
             mend = _unit_mend(right.text.split()[0], mend)
         complain(
             "missing-operator",
-            f"nothing says what to do with '{one}' and '{other}'",
+            say("nothing says what to do with '{one}' and '{other}'", one=one, other=other),
             left.start,
             right.end,
             mend,
@@ -228,17 +248,24 @@ class _Parser:
     def _missing(self, token: Token) -> Node:
         if token.kind is Kind.END:
             last = self.tokens[max(0, self.at - 2)]
-            complain("unfinished", f"something must follow '{self._written(last)}'", last.start, last.end)
+            complain(
+                "unfinished",
+                say("something must follow '{last}'", last=self._written(last)),
+                last.start,
+                last.end,
+            )
         what = self._written(token)
-        complain("missing-value", f"a value is missing before '{what}'", token.start, token.end)
+        complain(
+            "missing-value", say("a value is missing before '{what}'", what=what), token.start, token.end
+        )
 
     def _too_deep(self, token: Token) -> None:
         complain(
             "too-deep",
-            f"brackets are nested more than {DEEPEST_BRACKETS} deep",
+            say("brackets are nested more than {most} deep", most=DEEPEST_BRACKETS),
             token.start,
             max(token.end, token.start + 1),
-            "give an inner part a name of its own",
+            say("give an inner part a name of its own"),
         )
 
     def _written(self, token: Token) -> str:
@@ -249,7 +276,7 @@ def _unit_mend(word: str, multiply: str) -> str:
     """Return the help for a word after a number: the unit that was meant, if it is near one."""
     if len(word) > 2 and nearest(word, UNIT_WORDS):
         return did_you_mean(word, UNIT_WORDS, kind="units")
-    return f"{multiply}; the units are in, ft, mm, cm, m and deg"
+    return say("{multiply}; the units are in, ft, mm, cm, m and deg", multiply=multiply)
 
 
 def _check_arguments(name: Token, arguments: list[Node], closing: Token) -> None:
@@ -258,8 +285,10 @@ def _check_arguments(name: Token, arguments: list[Node], closing: Token) -> None
         return
     complain(
         "wrong-arguments",
-        f"'{name.text}' is written {function.pattern}",
+        say("'{name}' is written {pattern}", name=name.text, pattern=function.pattern),
         name.start,
         closing.end,
-        f"{len(arguments)} values are given here" if len(arguments) != 1 else "one value is given here",
+        say("{count} values are given here", count=len(arguments))
+        if len(arguments) != 1
+        else say("one value is given here"),
     )

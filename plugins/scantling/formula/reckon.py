@@ -14,6 +14,7 @@ from typing import Any, NoReturn
 from scantling.fault import Fault, Faulty, Place
 from scantling.formula.value import Value, describe, name_of
 from scantling.measure import Angle, Area, Length, write_number
+from scantling.words import say
 
 MEASURES = frozenset({Fraction, Length, Area, Angle})
 _PRODUCTS = frozenset(
@@ -46,9 +47,9 @@ def unit_mend(*values: Value) -> str:
         return ""
     written = write_number(number)
     if any(isinstance(value, Length) for value in values):
-        return f"{written} has no unit; write {written} in or {written} mm"
+        return say("{written} has no unit; write {written} in or {written} mm", written=written)
     if any(isinstance(value, Angle) for value in values):
-        return f"{written} has no unit; write {written} deg"
+        return say("{written} has no unit; write {written} deg", written=written)
     return ""
 
 
@@ -56,14 +57,22 @@ def plus(left: Any, right: Any) -> Value:
     """Add two values of one kind."""
     if left.__class__ is right.__class__ and left.__class__ in MEASURES:
         return add(left, right)  # type: ignore[no-any-return]
-    fail("units-differ", f"{name_of(left)} plus {name_of(right)} makes no sense", unit_mend(left, right))
+    fail(
+        "units-differ",
+        say("{left} plus {right} makes no sense", left=name_of(left), right=name_of(right)),
+        unit_mend(left, right),
+    )
 
 
 def minus(left: Any, right: Any) -> Value:
     """Take one value from another of its kind."""
     if left.__class__ is right.__class__ and left.__class__ in MEASURES:
         return sub(left, right)  # type: ignore[no-any-return]
-    fail("units-differ", f"{name_of(left)} minus {name_of(right)} makes no sense", unit_mend(left, right))
+    fail(
+        "units-differ",
+        say("{left} minus {right} makes no sense", left=name_of(left), right=name_of(right)),
+        unit_mend(left, right),
+    )
 
 
 def multiplied(left: Any, right: Any) -> Value:
@@ -73,7 +82,7 @@ def multiplied(left: Any, right: Any) -> Value:
         return left * right  # type: ignore[no-any-return]
     if left.__class__ is Fraction and right.__class__ in MEASURES:
         return multiplied(right, left)
-    fail("units-differ", f"{name_of(left)} times {name_of(right)} makes no sense")
+    fail("units-differ", say("{left} times {right} makes no sense", left=name_of(left), right=name_of(right)))
 
 
 def divided(left: Any, right: Any) -> Value:
@@ -81,13 +90,17 @@ def divided(left: Any, right: Any) -> Value:
     if (left.__class__, right.__class__) not in _QUOTIENTS:
         fail(
             "units-differ",
-            f"{name_of(left)} divided by {name_of(right)} makes no sense",
+            say("{left} divided by {right} makes no sense", left=name_of(left), right=name_of(right)),
             unit_mend(left, right),
         )
     try:
         return left / right  # type: ignore[no-any-return]
     except ZeroDivisionError:
-        fail("divided-by-zero", f"{describe(left)} is divided by nothing", "see what makes the divisor 0")
+        fail(
+            "divided-by-zero",
+            say("{left} is divided by nothing", left=describe(left)),
+            say("see what makes the divisor 0"),
+        )
 
 
 def ordered(operator: str, left: Any, right: Any) -> bool:
@@ -114,5 +127,9 @@ def same_words(one: str, other: str) -> bool:
 def _incomparable(left: Value, right: Value) -> NoReturn:
     mend = unit_mend(left, right)
     if str in {left.__class__, right.__class__}:
-        mend = "'is' and 'is not' compare words; to compare sizes write = or ≠"
-    fail("units-differ", f"{name_of(left)} cannot be compared with {name_of(right)}", mend)
+        mend = say("'is' and 'is not' compare words; to compare sizes write = or ≠")
+    fail(
+        "units-differ",
+        say("{left} cannot be compared with {right}", left=name_of(left), right=name_of(right)),
+        mend,
+    )

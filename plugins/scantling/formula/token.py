@@ -11,6 +11,7 @@ from typing import NoReturn
 from scantling.fault import Fault, Faulty, Place
 from scantling.formula.value import Value
 from scantling.measure import SPACES, scan_amount
+from scantling.words import say
 
 KEYWORDS = frozenset({"and", "or", "not", "if", "then", "else", "is", "yes", "no"})
 """Words that mean something to the language, and so cannot be part of a name."""
@@ -115,7 +116,7 @@ def _token(text: str, at: int, before: list[Token]) -> Token:
 def _amount(text: str, at: int, before: list[Token]) -> Token:
     found = scan_amount(text, at)
     if found is None:
-        complain("stray-sign", f"'{text[at]}' means nothing here", at, at + 1)
+        complain("stray-sign", say("'{text}' means nothing here", text=text[at]), at, at + 1)
     written = text[at : found.end]
     last = before[-1].text if before and before[-1].kind is Kind.SIGN else ""
     if found.hyphen:
@@ -123,14 +124,22 @@ def _amount(text: str, at: int, before: list[Token]) -> Token:
         if last in {"*", "/"} or isinstance(found.value, Fraction):
             complain(
                 "unclear-hyphen",
-                f"'{written}' is one number or a subtraction",
+                say("'{written}' is one number or a subtraction", written=written),
                 at,
                 found.end,
-                f"write {number} {rest} for one number, {number} - {rest} to subtract",
+                say(
+                    "write {number} {rest} for one number, {number} - {rest} to subtract",
+                    number=number,
+                    rest=rest,
+                ),
             )
     if found.slash and last == "/":
         complain(
-            "unclear-slash", f"'/ {written}' can be read in two ways", at, found.end, f"write ({written})"
+            "unclear-slash",
+            say("'/ {written}' can be read in two ways", written=written),
+            at,
+            found.end,
+            say("write ({written})", written=written),
         )
     return Token(Kind.AMOUNT, written, at, found.end, found.value)
 
@@ -178,10 +187,10 @@ def _quoted(text: str, at: int) -> Token:
     if end < 0:
         complain(
             "open-quote",
-            "these quotes are never closed",
+            say("these quotes are never closed"),
             at,
             len(text.rstrip()),
-            "put a quote after the last word",
+            say("put a quote after the last word"),
         )
     words = " ".join(text[at + 1 : end].split())
     return Token(Kind.TEXT, words, at, end + 1, words)
@@ -195,4 +204,4 @@ def _sign(text: str, at: int) -> Token:
             complain("stray-sign", message, at, at + len(written), mend)
         if written in _SIGNS:
             return Token(Kind.SIGN, _SIGNS[written], at, at + len(written))
-    complain("stray-sign", f"'{text[at]}' means nothing here", at, at + 1)
+    complain("stray-sign", say("'{text}' means nothing here", text=text[at]), at, at + 1)

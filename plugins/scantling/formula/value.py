@@ -8,6 +8,7 @@ from typing import TypeVar
 
 from scantling.fault import Fault, Faulty, Place
 from scantling.measure import Angle, Area, Length, write_fraction, write_number
+from scantling.words import mark, say
 
 Value = Fraction | Length | Area | Angle | bool | str
 """A number, a length, an area, an angle, yes or no, or words."""
@@ -16,13 +17,13 @@ Scope = Mapping[str, Value]
 Wanted = TypeVar("Wanted", Fraction, Length, Area, Angle, bool, str)
 
 NAMES: Mapping[type, str] = {
-    Fraction: "a number",
-    int: "a number",
-    Length: "a length",
-    Area: "an area",
-    Angle: "an angle",
-    bool: "yes or no",
-    str: "words",
+    Fraction: mark("a number"),
+    int: mark("a number"),
+    Length: mark("a length"),
+    Area: mark("an area"),
+    Angle: mark("an angle"),
+    bool: mark("yes or no"),
+    str: mark("words"),
 }
 _EXAMPLES: Mapping[type, str] = {
     Fraction: "write it without a unit, as 3",
@@ -36,13 +37,13 @@ _EXAMPLES: Mapping[type, str] = {
 
 def name_of(value: Value) -> str:
     """Return what a value's kind is called: "a length", "a number"."""
-    return NAMES.get(value.__class__, "something else")
+    return say(NAMES.get(value.__class__, mark("something else")))
 
 
 def describe(value: Value) -> str:
     """Write a value exactly, for a message."""
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return say("yes") if value else say("no")
     if isinstance(value, Length):
         return f"{write_fraction(value.inches)} in"
     if isinstance(value, Area):
@@ -63,11 +64,20 @@ def require(value: Value, kind: type[Wanted], text: str = "") -> Wanted:
     """
     if value.__class__ is kind:
         return value
-    message = f"this is {name_of(value)}; {NAMES[kind]} is wanted"
+    message = say("this is {value}; {wanted} is wanted", value=name_of(value), wanted=say(NAMES[kind]))
     if isinstance(value, Fraction) and kind is Length:
         number = write_number(value)
-        message = f"{number} has no unit; a length is wanted"
-        raise Faulty([Fault("missing-unit", message, _whole(text), f"write {number} in or {number} mm")])
+        message = say("{number} has no unit; a length is wanted", number=number)
+        raise Faulty(
+            [
+                Fault(
+                    "missing-unit",
+                    message,
+                    _whole(text),
+                    say("write {number} in or {number} mm", number=number),
+                )
+            ]
+        )
     raise Faulty([Fault("wrong-kind", message, _whole(text), _EXAMPLES[kind])])
 
 
@@ -79,13 +89,13 @@ def require_count(value: Value, text: str = "") -> int:
     """
     number = require(value, Fraction, text)
     if number.denominator != 1:
-        message = f"a count must be a whole number; this is {write_number(number)}"
+        message = say("a count must be a whole number; this is {number}", number=write_number(number))
         raise Faulty(
-            [Fault("not-whole", message, _whole(text), "use round up(..., 1) or round down(..., 1)")]
+            [Fault("not-whole", message, _whole(text), say("use round up(..., 1) or round down(..., 1)"))]
         )
     if number < 0:
-        message = f"a count cannot be below nothing; this is {write_number(number)}"
-        raise Faulty([Fault("negative-count", message, _whole(text), "use max(0, ...)")])
+        message = say("a count cannot be below nothing; this is {number}", number=write_number(number))
+        raise Faulty([Fault("negative-count", message, _whole(text), say("use max(0, ...)"))])
     return number.numerator
 
 

@@ -18,6 +18,7 @@ from fractions import Fraction
 
 from scantling.fault import Fault, Faulty
 from scantling.measure import Angle, Length, arc_tangent, root
+from scantling.words import mark, say
 
 SEATS = ("rails", "posts", "corners")
 """What the ends of a brace rest on."""
@@ -97,10 +98,10 @@ def _check(run: Length, rise: Length, width: Length, seat: str) -> None:
     nothing = Length(0)
     if run <= nothing or rise <= nothing:
         help_line = "see which sides the opening has, and in which order"
-        raise Faulty([Fault("no-opening", "the opening for the brace has no room", help=help_line)])
-    side, room = ("rails", run) if seat == "rails" else ("posts", rise)
+        raise Faulty([Fault("no-opening", say("the opening for the brace has no room"), help=help_line)])
+    side, room = (mark("rails"), run) if seat == "rails" else (mark("posts"), rise)
     if (seat == "corners" and width >= min(run, rise)) or (seat != "corners" and width >= room):
-        message = f"the brace is too wide to be seated on the {side} of its opening"
+        message = say("the brace is too wide to be seated on the {side} of its opening", side=say(side))
         if seat == "corners":
-            message = "the brace is too wide for its opening"
+            message = say("the brace is too wide for its opening")
         raise Faulty([Fault("brace-too-wide", message, help="make it narrower, or the opening larger")])

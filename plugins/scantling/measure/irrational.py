@@ -12,6 +12,7 @@ from scantling.fault import Fault, Faulty
 from scantling.measure.plain import Angle
 from scantling.measure.quantity import Number, round_number
 from scantling.measure.space import Length
+from scantling.words import say
 
 _DECIMALS = 10**12
 _ONE = 10**30
@@ -26,7 +27,7 @@ def root(number: Number) -> Fraction:
         Faulty: for a number below nothing.
     """
     if number < 0:
-        raise Faulty([Fault("root-of-negative", "a number below nothing has no square root")])
+        raise Faulty([Fault("root-of-negative", say("a number below nothing has no square root"))])
     top, bottom = isqrt(number.numerator), isqrt(number.denominator)
     if top * top == number.numerator and bottom * bottom == number.denominator:
         return Fraction(top, bottom)
@@ -56,7 +57,7 @@ def tangent(angle: Angle) -> Fraction:
     """
     below = _sine(angle.degrees + 90)
     if abs(below) < 10**6:
-        raise Faulty([Fault("no-tangent", "a right angle has no tangent")])
+        raise Faulty([Fault("no-tangent", say("a right angle has no tangent"))])
     return _twelve(round_number(Fraction(_sine(angle.degrees) * _ONE, below)))
 
 
@@ -67,7 +68,7 @@ def arc_tangent(rise: Number, run: Number = Fraction(1)) -> Angle:
         Faulty: where rise and run are both nothing.
     """
     if run == 0 and rise == 0:
-        raise Faulty([Fault("no-slope", "a slope of nothing over nothing has no angle")])
+        raise Faulty([Fault("no-slope", say("a slope of nothing over nothing has no angle"))])
     if run == 0:
         return Angle(90 if rise > 0 else -90)
     return _degrees(_arc_tangent(Fraction(rise, run)))
@@ -80,7 +81,7 @@ def arc_sine(number: Number) -> Angle:
         Faulty: for a number outside -1 to 1.
     """
     if not -1 <= number <= 1:
-        raise Faulty([Fault("no-angle", "no angle has a sine above 1 or below -1")])
+        raise Faulty([Fault("no-angle", say("no angle has a sine above 1 or below -1"))])
     if number in {-1, 1}:
         return Angle(90 * number)
     beside = _root(_fixed(1 - Fraction(number) ** 2))

@@ -23,6 +23,7 @@ from scantling.measure.scan import (
     skip_spaces,
 )
 from scantling.measure.space import Length
+from scantling.words import mark, say
 
 LongUnit = Literal["in", "ft", "mm", "cm", "m"]
 """A unit in which a bare number can be declared to be."""
@@ -40,16 +41,16 @@ def read_length(text: str, unit: LongUnit | None = None) -> Length:
     Raises:
         Faulty: where the text is no length; the fault's place holds the characters that are wrong.
     """
-    at, negative = begin(text, "a length")
+    at, negative = begin(text, say("a length"))
     found = scan_amount(text, at)
     if found is None:
-        is_none(text, "length", "write it as 12 1/2 in or 318 mm")
+        is_none(text, mark("length"), say("write it as 12 1/2 in or 318 mm"))
     value = found.value
     if isinstance(value, Fraction):
         value = _with_unit(text, found, unit) * value
     if isinstance(value, Angle):
-        message = "this is an angle; a length is wanted"
-        complain("not-a-length", message, found.start, found.end, "write it as 12 in or 12 mm")
+        message = say("this is an angle; a length is wanted")
+        complain("not-a-length", message, found.start, found.end, say("write it as 12 in or 12 mm"))
     _end(text, found.end)
     bound(value.inches, found.start, found.end)
     return -value if negative else value
@@ -61,11 +62,11 @@ def read_number(text: str) -> Fraction:
     Raises:
         Faulty: where the text is no number.
     """
-    at, negative = begin(text, "a number")
+    at, negative = begin(text, say("a number"))
     found = scan_number(text, at)
     if found is None:
-        is_none(text, "number", "write it as 3, 2.5 or 2 1/2")
-    end(text, found.end, "number")
+        is_none(text, mark("number"), say("write it as 3, 2.5 or 2 1/2"))
+    end(text, found.end, mark("number"))
     bound(found.value, found.start, found.end)
     return -found.value if negative else found.value
 
@@ -76,11 +77,11 @@ def read_angle(text: str) -> Angle:
     Raises:
         Faulty: where the text is no angle.
     """
-    at, negative = begin(text, "an angle")
+    at, negative = begin(text, say("an angle"))
     found = scan_amount(text, at)
     if found is None or not isinstance(found.value, Angle):
-        is_none(text, "angle", "write it as 45 deg")
-    end(text, found.end, "angle")
+        is_none(text, mark("angle"), say("write it as 45 deg"))
+    end(text, found.end, mark("angle"))
     bound(found.value.degrees, found.start, found.end)
     return -found.value if negative else found.value
 
@@ -96,7 +97,13 @@ def _with_unit(text: str, found: Scanned, unit: LongUnit | None) -> Length:
 
 def _bare(text: str, start: int, stop: int) -> NoReturn:
     number = text[start:stop]
-    complain("missing-unit", f"{number} has no unit", start, stop, f"write {number} in or {number} mm")
+    complain(
+        "missing-unit",
+        say("{number} has no unit", number=number),
+        start,
+        stop,
+        say("write {number} in or {number} mm", number=number),
+    )
 
 
 def _not_a_unit(text: str, at: int) -> NoReturn:
@@ -104,12 +111,12 @@ def _not_a_unit(text: str, at: int) -> NoReturn:
     word = scan_word(text, start)
     stop = start + len(word)
     if not word:
-        left_over(text, at, "length")
+        left_over(text, at, mark("length"))
     if word[0] in "xX" and word[1:].isdecimal():
-        message = f"'{text[:stop].strip()}' is a nominal size, not a length"
-        complain("nominal-size", message, skip_spaces(text, 0), stop, "write what is meant, as 3 1/2 in")
-    near = did_you_mean(word, _OFFERED, kind="units")
-    complain("unknown-unit", f"there is no unit of length called '{word}'", start, stop, near)
+        message = say("'{text}' is a nominal size, not a length", text=text[:stop].strip())
+        complain("nominal-size", message, skip_spaces(text, 0), stop, say("write what is meant, as 3 1/2 in"))
+    near = did_you_mean(word, _OFFERED, kind=say("units"), tell=say)
+    complain("unknown-unit", say("there is no unit of length called '{word}'", word=word), start, stop, near)
 
 
 def _end(text: str, at: int) -> None:
@@ -119,4 +126,4 @@ def _end(text: str, at: int) -> None:
     after_feet = any(sign in text for sign in ("'", "′", "’", "f", "F"))
     if number is not None and after_feet and skip_spaces(text, number.end) == len(text):
         _bare(text, start, number.end)
-    end(text, at, "length")
+    end(text, at, mark("length"))

@@ -6,6 +6,8 @@ from fractions import Fraction
 from typing import NoReturn
 
 from scantling.measure.scan import MINUS, complain, skip_spaces
+from scantling.measure.writing import local_marks
+from scantling.words import say
 
 LONGEST_TEXT = 60
 LARGEST = 1_000_000
@@ -19,11 +21,15 @@ def begin(text: str, wanted: str) -> tuple[int, bool]:
         wanted: what is to be read, with its article.
     """
     if len(text) > LONGEST_TEXT:
-        message = f"this is too long for {wanted}: over {LONGEST_TEXT} characters"
+        message = say(
+            "this is too long for {wanted}: over {most} characters",
+            wanted=wanted,
+            most=LONGEST_TEXT,
+        )
         complain("too-long", message, LONGEST_TEXT, len(text))
     at = skip_spaces(text, 0)
     if at == len(text):
-        complain("empty", f"nothing is written here; {wanted} is wanted", 0, len(text))
+        complain("empty", say("nothing is written here; {wanted} is wanted", wanted=wanted), 0, len(text))
     if text[at] in MINUS:
         return skip_spaces(text, at + 1), True
     return at, False
@@ -40,22 +46,34 @@ def left_over(text: str, at: int, noun: str) -> NoReturn:
     start = skip_spaces(text, at)
     stop = max(len(text.rstrip()), start + 1)
     if text[start] == ",":
-        mend = "take it away; decimals have a point, as in 2.5"
-        complain("comma", f"a comma has no place in a {noun}", start, start + 1, mend)
-    message = f"'{text[start:stop]}' is left over after the {noun}"
-    complain("left-over", message, start, stop, f"take it away, or write the {noun} alone")
+        mend = say("take it away; decimals have a point, as in 2.5")
+        complain("comma", say("a comma has no place in a {noun}", noun=noun), start, start + 1, mend)
+    message = say("'{text}' is left over after the {noun}", text=text[start:stop], noun=noun)
+    complain("left-over", message, start, stop, say("take it away, or write the {noun} alone", noun=noun))
 
 
 def is_none(text: str, noun: str, mend: str) -> NoReturn:
     """Complain that the whole text is no `noun`."""
     start, stop = skip_spaces(text, 0), len(text.rstrip())
     article = "an" if noun[0] in "aeiou" else "a"
-    complain(f"not-{article}-{noun}", f"'{text.strip()}' is no {noun}", start, max(start, stop), mend)
+    complain(
+        f"not-{article}-{noun}",
+        say("'{text}' is no {noun}", text=text.strip(), noun=noun),
+        start,
+        max(start, stop),
+        mend,
+    )
 
 
 def bound(value: Fraction, start: int, stop: int) -> None:
     """Refuse what is absurdly large."""
     if abs(value) > LARGEST:
         complain(
-            "too-large", f"this is more than {LARGEST:,}: nothing in a workshop is so large", start, stop
+            "too-large",
+            say(
+                "this is more than {most}: nothing in a workshop is so large",
+                most=local_marks(f"{LARGEST:,}"),
+            ),
+            start,
+            stop,
         )

@@ -12,6 +12,7 @@ from scantling.measure.plain import POUNDS_PER_KILOGRAM, Money, Weight
 from scantling.measure.reading_edges import begin, bound, end, is_none
 from scantling.measure.scan import CM, FOOT, INCH, METRE, MINUS, MM, complain, scan_number, skip_spaces
 from scantling.measure.space import Area
+from scantling.words import mark, say
 
 U = TypeVar("U", Weight, Area)
 
@@ -25,7 +26,7 @@ def read_money(text: str, currency: str = "$", *, negative: bool = False) -> Mon
     Raises:
         Faulty: where the text is no sum of money, or has parts of a cent.
     """
-    at, below = begin(text, "a price")
+    at, below = begin(text, say("a price"))
     if currency and text.startswith(currency, at):
         at = skip_spaces(text, at + len(currency))
     stop = at
@@ -33,13 +34,13 @@ def read_money(text: str, currency: str = "$", *, negative: bool = False) -> Mon
         stop += 1
     whole, point, cents = text[at:stop].partition(".")
     if not _is_grouped(whole) or (point and not cents.isdigit()):
-        is_none(text, "price", _point_for_comma(text[at:stop]))
-    end(text, stop, "price")
+        is_none(text, mark("price"), _point_for_comma(text[at:stop]))
+    end(text, stop, mark("price"))
     if len(cents) > 2:
-        mend = f"write {whole}.{cents[:2]}"
-        complain("part-of-a-cent", "a price has at most two decimals", stop - len(cents) + 2, stop, mend)
+        mend = say("write {whole}.{cents}", whole=whole, cents=cents[:2])
+        complain("part-of-a-cent", say("a price has at most two decimals"), stop - len(cents) + 2, stop, mend)
     if below and not negative:
-        complain("negative", "a price cannot be below nothing", skip_spaces(text, 0), stop)
+        complain("negative", say("a price cannot be below nothing"), skip_spaces(text, 0), stop)
     value = int(whole.replace(",", "") + cents.ljust(2, "0"))
     bound(Fraction(value, 100), at, stop)
     return Money(-value if below else value)
@@ -69,8 +70,8 @@ def _point_for_comma(number: str) -> str:
     """Return how to write a price, with a point where a comma stands before the cents."""
     whole, comma, cents = number.rpartition(",")
     if comma and whole.isdigit() and len(cents) in {1, 2} and cents.isdigit():
-        return f"the cents stand after a point here: {whole}.{cents}"
-    return "write it as 4.28"
+        return say("the cents stand after a point here: {whole}.{cents}", whole=whole, cents=cents)
+    return say("write it as 4.28")
 
 
 def _is_grouped(whole: str) -> bool:
@@ -81,6 +82,8 @@ def _is_grouped(whole: str) -> bool:
         and (not groups or len(first) <= 3)
     )
 
+
+_WITH_ARTICLE = {"weight": mark("a weight"), "area": mark("an area")}
 
 _POUND = Weight(1)
 _KILOGRAM = Weight(POUNDS_PER_KILOGRAM)
@@ -109,7 +112,7 @@ def read_weight(text: str) -> Weight:
     Raises:
         Faulty: where the text is no weight.
     """
-    number, unit = _number_and_unit(text, "weight", _WEIGHTS, "write it as 12 lb or 5.5 kg")
+    number, unit = _number_and_unit(text, mark("weight"), _WEIGHTS, say("write it as 12 lb or 5.5 kg"))
     return unit * number
 
 
@@ -119,12 +122,12 @@ def read_area(text: str) -> Area:
     Raises:
         Faulty: where the text is no area.
     """
-    number, unit = _number_and_unit(text, "area", _AREAS, "write it as 150 sq ft or 14 m2")
+    number, unit = _number_and_unit(text, mark("area"), _AREAS, say("write it as 150 sq ft or 14 m2"))
     return unit * number
 
 
 def _number_and_unit(text: str, noun: str, units: Mapping[str, U], mend: str) -> tuple[Fraction, U]:
-    at, negative = begin(text, f"an {noun}" if noun == "area" else f"a {noun}")
+    at, negative = begin(text, say(_WITH_ARTICLE[noun]))
     found = scan_number(text, at)
     if found is None:
         is_none(text, noun, mend)
@@ -132,11 +135,15 @@ def _number_and_unit(text: str, noun: str, units: Mapping[str, U], mend: str) ->
     name = " ".join(text[start:].split()).casefold().rstrip(".")
     if not name:
         number = text[found.start : found.end]
-        complain("missing-unit", f"{number} has no unit", found.start, found.end, mend)
+        complain("missing-unit", say("{number} has no unit", number=number), found.start, found.end, mend)
     if name not in units:
-        near = did_you_mean(name, units, kind="units") if nearest(name, units) else mend
+        near = did_you_mean(name, units, kind=say("units"), tell=say) if nearest(name, units) else mend
         complain(
-            "unknown-unit", f"there is no unit of {noun} called '{name}'", start, len(text.rstrip()), near
+            "unknown-unit",
+            say("there is no unit of {noun} called '{name}'", noun=noun, name=name),
+            start,
+            len(text.rstrip()),
+            near,
         )
     bound(found.value, found.start, found.end)
     return (-found.value if negative else found.value), units[name]

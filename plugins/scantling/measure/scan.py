@@ -13,6 +13,7 @@ from typing import NoReturn
 from scantling.fault import Fault, Faulty, Place
 from scantling.measure.plain import Angle
 from scantling.measure.space import Length
+from scantling.words import say
 
 SPACES = " \t\u00a0\u2002\u2003\u2007\u2008\u2009\u200a\u202f"
 """Every space that may stand inside a measure, thin and no-break ones included."""
@@ -97,7 +98,12 @@ def scan_number(text: str, at: int) -> Numeral | None:
         return None
     start, end = match.span()
     if any(found and len(found) > MOST_DIGITS for found in match.group(*_DIGITS)):
-        complain("too-many-digits", f"this number has more than {MOST_DIGITS} digits", start, end)
+        complain(
+            "too-many-digits",
+            say("this number has more than {most} digits", most=MOST_DIGITS),
+            start,
+            end,
+        )
     value = Fraction(match["decimal"] or match["whole"] or match["mixed"] or 0)
     if match["vulgar"]:
         hyphen = match["joint"] is not None and match["joint"] in _HYPHENS
@@ -112,15 +118,24 @@ def scan_number(text: str, at: int) -> Numeral | None:
 
 def _fraction(match: re.Match[str]) -> Fraction:
     if not int(match["bottom"]):
-        mend = "write the number of parts below the line, as in 1/2"
-        complain("divided-by-zero", "a fraction has nothing below its line", *_slashed(match), mend)
+        mend = say("write the number of parts below the line, as in 1/2")
+        complain("divided-by-zero", say("a fraction has nothing below its line"), *_slashed(match), mend)
     return Fraction(int(match["top"]), int(match["bottom"]))
 
 
 def _improper(match: re.Match[str]) -> NoReturn:
     written = f"{match['top']}/{match['bottom']}"
-    mend = f"write a fraction smaller than one, or a sum: {match['mixed']} + {written}"
-    complain("improper-fraction", f"{written} after a whole number is one or more", *_slashed(match), mend)
+    mend = say(
+        "write a fraction smaller than one, or a sum: {whole} + {written}",
+        whole=match["mixed"],
+        written=written,
+    )
+    complain(
+        "improper-fraction",
+        say("{written} after a whole number is one or more", written=written),
+        *_slashed(match),
+        mend,
+    )
 
 
 def _slashed(match: re.Match[str]) -> tuple[int, int]:

@@ -74,10 +74,10 @@ def _json(data: object) -> str:
 
 def _row(ask: Ask, text: str) -> str:
     field = f"calc-{ask.name}"
-    hint = ask.help or (say("may be left open") if ask.optional else "")
+    hint = say(ask.help) if ask.help else say("may be left open") if ask.optional else ""
     if ask.kind in LONG:
-        hint = "; ".join(part for part in (hint, MEANT[ask.kind]) if part)
-    label = tag("label", escape(ask.label) + (tag("small", escape(hint)) if hint else ""), for_=field)
+        hint = "; ".join(part for part in (hint, say(MEANT[ask.kind])) if part)
+    label = tag("label", escape(say(ask.label)) + (tag("small", escape(hint)) if hint else ""), for_=field)
     shared = {
         "id": field,
         "data_control": f"input {ask.name}",
@@ -85,7 +85,9 @@ def _row(ask: Ask, text: str) -> str:
         "aria_describedby": f"{field}-fault",
     }
     if ask.choices:
-        options = "".join(tag("option", escape(one), value=one, selected=one == text) for one in ask.choices)
+        options = "".join(
+            tag("option", escape(ask.shown(one)), value=one, selected=one == text) for one in ask.choices
+        )
         control = tag("select", options, **shared)
     else:
         control = tag(

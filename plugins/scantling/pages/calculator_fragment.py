@@ -50,7 +50,7 @@ def answer_drawings(answer: Answer) -> tuple[Drawing, ...]:
 
 def _given(answer: Answer) -> str:
     """Return the numbers that the answer is for, so that it stands alone."""
-    asked = ((answer.calculator.ask(name).label, text) for name, text in answer.texts if text.strip())
+    asked = ((label, text) for label, text in answer.asked() if text.strip())
     words = "; ".join(f"{escape(label)}: {tag('b', escape(text))}" for label, text in asked)
     return tag("p", words, class_="sc-text")
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from itertools import groupby
 from urllib.parse import quote_plus
 
-from scantling.calculators import SUBJECTS, Calculator, calculators, run
+from scantling.calculators import SUBJECTS, Calculator, calculators, run_example
 from scantling.measure import Length, plain_money, write_fraction, write_money
 from scantling.pages.calculator_form import calculator_form
 from scantling.pages.calculator_fragment import answer_drawings, answer_html
@@ -42,10 +42,11 @@ def _index(every: tuple[Calculator, ...]) -> Page:
     for subject, group in groupby(
         sorted(every, key=lambda one: list(SUBJECTS).index(one.subject)), key=lambda one: one.subject
     ):
-        blocks.append(f"## {SUBJECTS[subject]}")
+        blocks.append(f"## {say(SUBJECTS[subject])}")
         blocks.append(
             "\n".join(
-                f"- [{one.question}]({one.slug}/index.md) {escape_markdown(one.title)}" for one in group
+                f"- [{say(one.question)}]({one.slug}/index.md) {escape_markdown(say(one.title))}"
+                for one in group
             )
         )
     meta = {"title": say("Calculators"), "description": in_front_matter(say(INTRO))}
@@ -55,22 +56,23 @@ def _index(every: tuple[Calculator, ...]) -> Page:
 def _page(
     one: Calculator, plans: tuple[LinkedPlan, ...], choices: Choices, currency: str
 ) -> tuple[Page, list[SideFile]]:
-    answer = run(one.slug, one.example.inputs, choices.display, currency)
+    answer = run_example(one.slug, choices.display, currency)
     form = ""
     if choices.engine:
         form = calculator_form(
             one, dict(answer.texts), folder=choices.folder, engine=choices.engine, display=choices.display
         )
-    found = (one.title, *(word.strip() for word in one.words.split(",")))
+    title = say(one.title)
+    found = (title, *(word.strip() for word in say(one.words).split(",")))
     shown = tag(
         "div", answer_html(answer, lambda drawing: drawing.file), data_fragment="answer", class_="sc-answer"
     )
     blocks = [
-        f"# {escape_markdown(one.title)}",
-        f"**{escape_markdown(one.question)}**",
+        f"# {escape_markdown(title)}",
+        f"**{escape_markdown(say(one.question))}**",
         form,
         f"## {say('The answer')}",
-        tag("p", tag("b", say("A worked example. ")) + escape(one.example.story), data_calc_story=True),
+        tag("p", tag("b", say("A worked example. ")) + escape(say(one.example.story)), data_calc_story=True),
         tag("section", shown, data_search_exclude="true"),
         *_behind(one),
         *(_costs(plans, choices, currency) if one.slug == SCALING else _links(one, plans, choices.folder)),
@@ -81,25 +83,31 @@ def _page(
         ),
     ]
     meta = {
-        "title": in_front_matter(one.title),
-        "description": in_front_matter(one.question),
-        "tags": ["calculator", in_front_matter(SUBJECTS[one.subject].lower())],
+        "title": in_front_matter(title),
+        "description": in_front_matter(say(one.question)),
+        "tags": [say("calculator"), in_front_matter(_as_tag(SUBJECTS[one.subject]))],
     }
     path = f"{FOLDER}/{one.slug}"
     page = Page(f"{path}/index.md", "\n\n".join(block for block in blocks if block) + "\n", meta, found)
     return page, [SideFile(f"{path}/{drawing.file}", drawing.svg) for drawing in answer_drawings(answer)]
 
 
+def _as_tag(subject: str) -> str:
+    """Return a subject as a tag: in lower case, where the language does not write nouns large."""
+    told = say(subject)
+    return told.lower() if told == subject else told
+
+
 def _behind(one: Calculator) -> Iterator[str]:
     """Yield the formula, how far it can be trusted, its source, and what can hurt."""
     yield f"## {say('The formula')}"
-    yield "\n".join(f"- {escape_markdown(line)}" for line in one.formula)
-    yield escape_markdown(one.exactness)
+    yield "\n".join(f"- {escape_markdown(line)}" for line in one.told_formula())
+    yield escape_markdown(say(one.exactness))
     yield f"## {say('Where it comes from')}"
-    yield "\n".join(f"- {escape_markdown(line)}" for line in one.source)
+    yield "\n".join(f"- {escape_markdown(line)}" for line in one.told_source())
     if one.caution:
         yield f"## {say('Take care')}"
-        yield tag("div", tag("p", escape(one.caution)), class_="sc-caution")
+        yield tag("div", tag("p", escape(say(one.caution))), class_="sc-caution")
     yield say("In a terminal: ") + tag("code", escape(f"scantling calc {one.slug}"))
 
 

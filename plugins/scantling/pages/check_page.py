@@ -25,7 +25,7 @@ def check_page() -> Finished:
         groups.setdefault(check.group, []).append(check)
     blocks = [f"# {say('What every plan is asked')}", say(_INTRO)]
     for group, checks in groups.items():
-        blocks.append(f"## {escape_markdown(group)}")
+        blocks.append(f"## {escape_markdown(say(group))}")
         blocks += (_question(check) for check in checks)
     meta = {
         "title": say("What every plan is asked"),
@@ -35,14 +35,14 @@ def check_page() -> Finished:
 
 
 def _question(check: Check) -> str:
-    source = tag("small", f"Source: {escape(check.source.rstrip('.'))}.") if check.source else ""
-    words = tag(
-        "p", tag("b", escape(check.title)) + " " + escape(check.meaning) + (f" {source}" if source else "")
-    )
-    return tag("div", words, id=check.name, class_="sc-question")
+    words = tag("b", escape(say(check.title))) + " " + escape(check.explained())
+    if check.source:
+        source = say("Source: {source}.", source=say(check.source).rstrip("."))
+        words += " " + tag("small", escape(source))
+    return tag("div", tag("p", words), id=check.name, class_="sc-question")
 
 
 def link_to_check(name: str, up: str) -> str:
     """Return a link to the question that a check asks, from a page that lies `up` below the site's root."""
     title = next((check.title for check in CHECKS if check.name == name), name)
-    return tag("a", escape(title), href=f"{up}checks/#{name}")
+    return tag("a", escape(say(title)), href=f"{up}checks/#{name}")

@@ -15,6 +15,7 @@ from scantling.plan.prose import Prose
 from scantling.plan.screws import FASTENER_KINDS, choose_fastener
 from scantling.plan.values import NOTHING, as_area, as_count, as_length
 from scantling.shop import Shop, Ware
+from scantling.words import say
 
 BANDING = "edge banding"
 
@@ -56,12 +57,14 @@ def fit_joins(
 def _join(join: Join, parts: Mapping[str, FittedPart], shop: Shop, scope: FormulaScope) -> FittedJoin:
     def count(formula: Formula | None, key: str) -> int:
         place = join.place.at(key)
-        found = as_count(scope.value(formula, place), f"'{key}' of this join", place, scope.faults)
+        found = as_count(
+            scope.value(formula, place), say("'{key}' of this join", key=key), place, scope.faults
+        )
         return 0 if found is None else found
 
     place = join.place.at("depth")
     depth = as_length(
-        scope.value(join.depth, place), "the depth of this join", place, scope.faults, or_zero=True
+        scope.value(join.depth, place), say("the depth of this join"), place, scope.faults, or_zero=True
     )
     each, joints = count(join.each, "each"), count(join.joints, "joints")
     fastener = _fastener(join, parts, shop, scope.faults) if each and joints else ""
@@ -83,7 +86,10 @@ def _fastener(join: Join, parts: Mapping[str, FittedPart], shop: Shop, faults: l
     ware = choose_fastener(join.how, first.thick, second.thick, shop.wares.values())
     place = join.place.at("with")
     if ware is None:
-        message = f"the shop file has no {FASTENER_KINDS[join.how]} of a length for this join"
+        message = say(
+            "the shop file has no {kind} of a length for this join",
+            kind=say(FASTENER_KINDS[join.how]),
+        )
         help_line = "add one to the shop file, or name it with 'fastener:'"
         faults.append(Fault("no-fastener", message, place, help_line))
         return ""
@@ -93,13 +99,15 @@ def _fastener(join: Join, parts: Mapping[str, FittedPart], shop: Shop, faults: l
 
 def _check_price(ware: Ware, place: Place, faults: list[Fault]) -> None:
     if ware.price is None:
-        faults.append(Fault("no-price", f"'{ware.key}' has no price", place, "add one in the shop file"))
+        faults.append(
+            Fault("no-price", say("'{ware}' has no price", ware=ware.key), place, "add one in the shop file")
+        )
 
 
 def _unknown_ware(name: str, shop: Shop, place: Place) -> Fault:
     return Fault(
         "unknown-ware",
-        f"the shop file has no article '{name}'",
+        say("the shop file has no article '{name}'", name=name),
         place,
         did_you_mean(name, shop.wares, kind="articles"),
     )
@@ -125,15 +133,19 @@ def _listed(item: Hardware, shop: Shop, scope: FormulaScope) -> FittedHardware |
         return None
     _check_price(ware, item.place.key(), scope.faults)
     of_count, of_area, of_length = (item.place.at(key) for key in ("count", "area", "long"))
-    count = as_count(scope.value(item.count, of_count), f"the count of '{item.id}'", of_count, scope.faults)
-    area = as_area(scope.value(item.area, of_area), f"the area of '{item.id}'", of_area, scope.faults)
-    value, what = scope.value(item.length, of_length), f"the length of '{item.id}'"
+    count = as_count(
+        scope.value(item.count, of_count), say("the count of '{name}'", name=item.id), of_count, scope.faults
+    )
+    area = as_area(
+        scope.value(item.area, of_area), say("the area of '{name}'", name=item.id), of_area, scope.faults
+    )
+    value, what = scope.value(item.length, of_length), say("the length of '{name}'", name=item.id)
     length = as_length(value, what, of_length, scope.faults, or_zero=True)
     if area is not None and ware.covers is None:
-        message = f"the shop file does not say what '{item.ware}' covers"
+        message = say("the shop file does not say what '{ware}' covers", ware=item.ware)
         scope.faults.append(Fault("covers-nothing", message, of_area, "add 'covers: 75 sq ft' there"))
     if length is not None and ware.long is None:
-        message = f"the shop file does not say how long '{item.ware}' is"
+        message = say("the shop file does not say how long '{ware}' is", ware=item.ware)
         scope.faults.append(Fault("no-length", message, of_length, "add 'long:' there"))
     if item.count is None and item.area is None and item.length is None:
         count = 1
@@ -146,7 +158,9 @@ def _from_joins(joins: Iterable[FittedJoin]) -> Iterator[FittedHardware]:
     for join in joins:
         if join.fasteners:
             counts[join.fastener] = counts.get(join.fastener, 0) + join.fasteners
-            uses.setdefault(join.fastener, []).append(f"{join.join.first} to {join.join.second}")
+            uses.setdefault(join.fastener, []).append(
+                say("{one} to {other}", one=join.join.first, other=join.join.second)
+            )
     for ware, count in counts.items():
         yield FittedHardware(ware, Fraction(count), None, None, FittedProse(()), None, ", ".join(uses[ware]))
 
@@ -159,7 +173,7 @@ def _banding(parts: Iterable[FittedPart], shop: Shop, faults: list[Fault]) -> It
             if ware is not None:
                 lengths[ware.key] = lengths.get(ware.key, NOTHING) + part.count * banded_length(part)
     for key, length in lengths.items():
-        yield FittedHardware(key, Fraction(0), None, length, FittedProse(()), None, "banded edges")
+        yield FittedHardware(key, Fraction(0), None, length, FittedProse(()), None, say("banded edges"))
 
 
 def _band(part: FittedPart, shop: Shop, faults: list[Fault]) -> Ware | None:
@@ -171,11 +185,11 @@ def _band(part: FittedPart, shop: Shop, faults: list[Fault]) -> Ware | None:
     found = shop.wares.get(named) or next((one for one in shop.wares.values() if one.kind == BANDING), None)
     if found is None:
         help_line = "add one there, with 'kind: edge banding' and 'long:', the length of a roll"
-        faults.append(Fault("unknown-ware", "the shop file has no edge banding", place, help_line))
+        faults.append(Fault("unknown-ware", say("the shop file has no edge banding"), place, help_line))
         return None
     _check_price(found, place, faults)
     if found.long is None:
-        message = f"the shop file does not say how long '{found.key}' is"
+        message = say("the shop file does not say how long '{ware}' is", ware=found.key)
         help_line = f"add 'long:', the length of a roll, to '{found.key}' in the shop file"
         faults.append(Fault("no-length", message, place, help_line))
         return None

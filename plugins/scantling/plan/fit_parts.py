@@ -13,6 +13,7 @@ from scantling.plan.fitted import NO_PROSE, Blank, FittedEnd, FittedPart
 from scantling.plan.model import EndCut, GlueUp, Part
 from scantling.plan.values import NOTHING, as_angle, as_count, as_length, as_yes
 from scantling.shop import Shop, Stock
+from scantling.words import mark, say
 
 MOST_OF_A_PART = 2000
 
@@ -66,14 +67,21 @@ class _PartAtSize:
     def _is_there(self) -> bool:
         if self.part.only_if is None:
             return True
-        what, place = f"whether '{self.part.id}' is there", self.part.place.at("only if")
+        what, place = say("whether '{part}' is there", part=self.part.id), self.part.place.at("only if")
         return as_yes(self._value("only if"), what, place, self.faults) is True
 
     def _count(self) -> int | None:
         place = self.part.place.at("count")
-        count = as_count(self._value("count"), f"the count of '{self.part.id}'", place, self.faults)
+        count = as_count(
+            self._value("count"), say("the count of '{part}'", part=self.part.id), place, self.faults
+        )
         if count is not None and count > MOST_OF_A_PART:
-            message = f"{count} of '{self.part.id}' are more than {MOST_OF_A_PART}"
+            message = say(
+                "{count} of '{part}' are more than {most}",
+                count=count,
+                part=self.part.id,
+                most=MOST_OF_A_PART,
+            )
             self._fault("too-many", message, "count", "mend the formula")
             return None
         return count
@@ -82,14 +90,14 @@ class _PartAtSize:
         value = self._value(name)
         if isinstance(value, Length) and value > NOTHING:
             return value
-        what = f"the {called or name} of '{self.part.id}'"
+        what = say("the {side} of '{part}'", side=say(called or name), part=self.part.id)
         return as_length(value, what, self.part.place.at(name), self.faults)
 
     def _allowance(self, name: str) -> Length:
         value = self._value(name)
         if value is None:
             return NOTHING
-        what = f"'{name}' of '{self.part.id}'"
+        what = say("'{name}' of '{part}'", name=name, part=self.part.id)
         found = as_length(value, what, self.part.place.at(name), self.faults, or_zero=True)
         return NOTHING if found is None else found
 
@@ -127,7 +135,10 @@ class _PartAtSize:
             return NOTHING
         if least > width:
             self._fault(
-                "least-above", f"the {key} of '{self.part.id}' is above its width", key, "make it smaller"
+                "least-above",
+                say("the {key} of '{part}' is above its width", key=key, part=self.part.id),
+                key,
+                "make it smaller",
             )
         return width - least
 
@@ -135,12 +146,12 @@ class _PartAtSize:
         self, glue_up: GlueUp, width: Length, thick: Length, stock: Stock, *, wide: Length
     ) -> tuple[int, Length, Length] | None:
         """Return (pieces, width of each, thickness of each), or None after adding a fault."""
-        what = f"the {glue_up.how} of '{self.part.id}'"
+        what = say("the {how} of '{part}'", how=glue_up.how, part=self.part.id)
         pieces = as_count(self._value("layers"), what, self.part.place.at("glued up"), self.faults)
         if pieces is None:
             return None
         if pieces < 1:
-            message = f"'{self.part.id}' is glued up from nothing"
+            message = say("'{part}' is glued up from nothing", part=self.part.id)
             self._fault("not-positive", message, "glued up", "write at least '2 layers'")
             return None
         is_oversize = wide > width or stock.width is None
@@ -156,15 +167,29 @@ class _PartAtSize:
 
     def _check_glued(self, side: str, have: Length, want: Length) -> None:
         if have < want:
-            less = "thinner" if side == "thick" else "narrower"
-            message = f"'{self.part.id}' is glued up {_shown(have)} {side}, {less} than its {_shown(want)}"
+            told = (
+                mark("'{part}' is glued up {have} thick, thinner than its {want}")
+                if side == "thick"
+                else mark("'{part}' is glued up {have} wide, narrower than its {want}")
+            )
+            message = say(
+                told,
+                part=self.part.id,
+                have=_shown(have),
+                want=_shown(want),
+            )
             self._fault("glue-up-too-small", message, "glued up", "glue up more pieces")
 
     def _check_stock(self, blank: Blank, thick: Length, stocks: list[Stock]) -> None:
         if not stocks:
             return
         if self.part.glue_up is None and thick > stocks[0].thick:
-            message = f"'{self.part.id}' is {_shown(thick)} thick, its stock {_shown(stocks[0].thick)}"
+            message = say(
+                "'{part}' is {thick} thick, its stock {thick2}",
+                part=self.part.id,
+                thick=_shown(thick),
+                thick2=_shown(stocks[0].thick),
+            )
             key = "thick" if self.part.thick else "from"
             self._fault("thicker-than-stock", message, key, "glue up layers, or name thicker stock")
         ways = [(blank.along, blank.least_across)]
@@ -182,7 +207,18 @@ class _PartAtSize:
             side, want, have = "wider", blank.least_across, widest
         runs_across = (side == "wider") != (self.part.grain == "width")
         key = "width" if runs_across and self.part.width is not None else "length"
-        message = f"'{self.part.id}' needs {_shown(want)}, {side} than any {stock} ({_shown(have)})"
+        told = (
+            mark("'{part}' needs {want}, longer than any {stock} ({have})")
+            if side == "longer"
+            else mark("'{part}' needs {want}, wider than any {stock} ({have})")
+        )
+        message = say(
+            told,
+            part=self.part.id,
+            want=_shown(want),
+            stock=stock,
+            have=_shown(have),
+        )
         help_line = "name larger stock, glue the part up, or narrow the range of sizes"
         self._fault(f"{side}-than-stock", message, key, help_line)
 
@@ -195,7 +231,7 @@ class _PartAtSize:
         square = Angle(Fraction(0))
         if cut.angle is None:
             return FittedEnd("square", square)
-        what = f"the {side} end of '{self.part.id}'"
+        what = say("the {side} end of '{part}'", side=say(side), part=self.part.id)
         angle = as_angle(self._value(f"{side} angle"), what, self.part.place.at("ends"), self.faults)
         return FittedEnd(cut.kind, angle if angle is not None else square)
 

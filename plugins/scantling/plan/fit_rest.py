@@ -23,6 +23,7 @@ from scantling.plan.prose import Prose
 from scantling.plan.trimmings import trimmings
 from scantling.plan.values import as_count, as_length, as_yes
 from scantling.shop import Shop
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +50,7 @@ class Scope:
         """Return whether a condition holds; no condition holds always."""
         if formula is None:
             return True
-        return as_yes(self.value(formula, place), "this condition", place, self.faults) is True
+        return as_yes(self.value(formula, place), say("this condition"), place, self.faults) is True
 
     def prose(self, prose: Prose) -> FittedProse:
         """Return the prose with its quotes evaluated."""
@@ -112,11 +113,17 @@ def _work(part: str, work: Work, scope: Scope) -> FittedWork:
     def length(key: str, name: str) -> object:
         place = work.place.at(name)
         value = scope.value(getattr(work, key), place)
-        return as_length(value, f"'{name}' of the {work.kind} in '{part}'", place, scope.faults, or_zero=True)
+        return as_length(
+            value,
+            say("'{name}' of the {kind} in '{part}'", name=name, kind=say(work.kind), part=part),
+            place,
+            scope.faults,
+            or_zero=True,
+        )
 
     count = as_count(
         scope.value(work.count, work.place.at("count")),
-        f"the count of {work.kind}s",
+        say("the count of {kind}s", kind=say(work.kind)),
         work.place.at("count"),
         scope.faults,
     )
@@ -151,5 +158,5 @@ def _used(use: Use, all_of_them: int, scope: Scope) -> int:
     if use.count is None:
         return all_of_them
     value = scope.value(use.count, use.count_place)
-    count = as_count(value, f"the count of '{use.name}'", use.count_place, scope.faults)
+    count = as_count(value, say("the count of '{name}'", name=use.name), use.count_place, scope.faults)
     return 0 if count is None else count

@@ -16,6 +16,7 @@ from scantling.plan.placement_names import OVERALL, anchor_name, gap_between, le
 from scantling.plan.placement_placed import Corner, Cut, Direction, Placed
 from scantling.plan.placement_shape import Shape, shape_of
 from scantling.plan.placement_work import Worked
+from scantling.words import counted, say
 
 _HALF = Fraction(1, 2)
 
@@ -68,8 +69,14 @@ class _Placing:
 
     def _fault_count(self, found: int, place: Place) -> None:
         count, name = self.part.count, self.part.id
-        times = "once" if found == 1 else f"{found} times"
-        message = f"'{name}' is placed {times}, but there {'is 1' if count == 1 else f'are {count}'} of it"
+        times = say("once") if found == 1 else say("{found} times", found=found)
+        message = counted(
+            "'{name}' is placed {times}, but there is 1 of it",
+            "'{name}' is placed {times}, but there are {count} of it",
+            count,
+            name=name,
+            times=times,
+        )
         help_line = (
             "add 'mirror' or 'repeat', or further places in a list"
             if found < count
@@ -88,7 +95,12 @@ class _Placing:
             return value
         if isinstance(value, Fraction) and value == 0:
             return Length(0)
-        message = f"the {what} of '{self.part.id}' is {name_of(value)}, not a length"
+        message = say(
+            "the {what} of '{part}' is {value}, not a length",
+            what=what,
+            part=self.part.id,
+            value=name_of(value),
+        )
         self._add(Fault("wrong-unit", message, place, "give every number its unit, like 12 in"))
         return None
 
@@ -160,7 +172,11 @@ class _Placing:
             return None
         if isinstance(value, Fraction) and value.denominator == 1 and value >= 0:
             return int(value)
-        message = f"the {self.part.count} of '{self.part.id}' cannot be shared out evenly over its places"
+        message = say(
+            "the {count} of '{part}' cannot be shared out evenly over its places",
+            count=self.part.count,
+            part=self.part.id,
+        )
         self._add(Fault("place-count", message, place, "see its count, its mirrors and its repeats"))
         return None
 
@@ -179,7 +195,13 @@ class _Placing:
         gap = gap_between(first, last, Fraction(count), extent, repeat.ends)
         if gap < Length(0) or last - first < extent * count:
             room, need = (write_length(size, denominator=64) for size in (last - first, extent * count))
-            message = f"{count} of '{self.part.id}' need {need}, but there is room for {room}"
+            message = say(
+                "{count} of '{part}' need {need}, but there is room for {room}",
+                count=count,
+                part=self.part.id,
+                need=need,
+                room=room,
+            )
             self._add(Fault("no-room", message, repeat.place, "see 'from' and 'to', or make fewer of them"))
             return None
         return gap + extent

@@ -7,6 +7,7 @@ from fractions import Fraction
 from scantling.fault import Fault, Place
 from scantling.formula import Value, name_of
 from scantling.measure import Angle, Area, Length, write_length, write_number
+from scantling.words import say
 
 NOTHING = Length.of_inches(Fraction(0))
 
@@ -25,7 +26,7 @@ def as_length(
         faults.append(
             Fault(
                 "not-positive",
-                f"{what} comes to {shown} at this size",
+                say("{what} comes to {shown} at this size", what=what, shown=shown),
                 place,
                 "narrow the range of sizes, or mend the formula",
             )
@@ -38,7 +39,7 @@ def _no_length(value: Value, what: str, place: Place) -> Fault:
     if isinstance(value, Fraction):
         number = write_number(value)
         help_line = f"write {number} in, or {number} mm" if number.isdigit() else "give each number its unit"
-        return Fault("missing-unit", f"{what} has no unit", place, help_line)
+        return Fault("missing-unit", say("{what} has no unit", what=what), place, help_line)
     help_line = (
         "multiply lengths by numbers, not by lengths" if isinstance(value, Area) else "write it like 12 in"
     )
@@ -53,13 +54,18 @@ def as_count(value: Value | None, what: str, place: Place, faults: list[Fault]) 
         faults.append(_wrong(value, what, "a number", place, "write a number without a unit"))
         return None
     if value < 0:
-        message = f"{what} comes to {float_text(value)}, less than none"
+        message = say("{what} comes to {value}, less than none", what=what, value=float_text(value))
         faults.append(Fault("not-positive", message, place, "use max(0, ...), or mend the formula"))
         return None
     if value.denominator != 1:
         help_line = "use floor(...), ceil(...) or another formula that comes to a whole number"
         faults.append(
-            Fault("not-whole", f"{what} comes to {float_text(value)}, no whole number", place, help_line)
+            Fault(
+                "not-whole",
+                say("{what} comes to {value}, no whole number", what=what, value=float_text(value)),
+                place,
+                help_line,
+            )
         )
         return None
     return int(value)
@@ -82,7 +88,12 @@ def as_angle(value: Value | None, what: str, place: Place, faults: list[Fault]) 
         return None
     if not -90 < value.degrees < 90:
         faults.append(
-            Fault("too-steep", f"{what} is no angle that an end can be cut at", place, "stay under 90 deg")
+            Fault(
+                "too-steep",
+                say("{what} is no angle that an end can be cut at", what=what),
+                place,
+                "stay under 90 deg",
+            )
         )
         return None
     return value
@@ -97,7 +108,12 @@ def as_area(value: Value | None, what: str, place: Place, faults: list[Fault]) -
 
 
 def _wrong(value: Value, what: str, expected: str, place: Place, help_line: str) -> Fault:
-    return Fault("wrong-unit", f"{what} is {name_of(value)}, not {expected}", place, help_line)
+    return Fault(
+        "wrong-unit",
+        say("{what} is {value}, not {expected}", what=what, value=name_of(value), expected=say(expected)),
+        place,
+        help_line,
+    )
 
 
 def float_text(value: Fraction) -> str:

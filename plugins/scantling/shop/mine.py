@@ -14,6 +14,7 @@ from scantling.fault import Fault, Faulty, Place, Severity
 from scantling.form import LENGTH, MONEY, NUMBER, Field, Form, Named, Words
 from scantling.measure import Length, Money, read_length
 from scantling.shop.model import Sale, Shop, Stock
+from scantling.words import say
 
 NOTHING = Length.of_inches(0)
 MOST_OWNED = 200
@@ -74,7 +75,7 @@ MY_SHOP: Form[MyShop] = Form(
 def read_my_shop(data: object) -> tuple[MyShop, tuple[Fault, ...]]:
     """Return what can be understood of a reader's settings, and a warning for all that cannot."""
     if not isinstance(data, dict):
-        return MyShop(), () if data is None else (_warning("my settings cannot be read", Place()),)
+        return MyShop(), () if data is None else (_warning(say("my settings cannot be read"), Place()),)
     faults: list[Fault] = []
     kept = dict(data)
     for key in data:
@@ -88,7 +89,9 @@ def read_my_shop(data: object) -> tuple[MyShop, tuple[Fault, ...]]:
 
 
 def _warning(message: str, place: Place) -> Fault:
-    return Fault("setting-left-out", message, place, "this setting is left out", severity=Severity.WARNING)
+    return Fault(
+        "setting-left-out", message, place, say("this setting is left out"), severity=Severity.WARNING
+    )
 
 
 def shop_of(shop: Shop, mine: MyShop) -> tuple[Shop, tuple[Fault, ...]]:
@@ -104,7 +107,7 @@ def shop_of(shop: Shop, mine: MyShop) -> tuple[Shop, tuple[Fault, ...]]:
         if NOTHING <= mine.kerf <= Length.of_inches(1):
             kerf = mine.kerf
         else:
-            faults.append(_warning("no saw takes such a kerf; write one up to 1 in", Place(("kerf",))))
+            faults.append(_warning(say("no saw takes such a kerf; write one up to 1 in"), Place(("kerf",))))
     rules = shop.rules if mine.longest is None else replace(shop.rules, longest_piece=mine.longest)
     return replace(shop, stocks=stocks, wares=wares, kerf=kerf, rules=rules), tuple(faults)
 
@@ -113,10 +116,12 @@ def _odd(shop: Shop, mine: MyShop) -> Iterator[Fault]:
     """Yield a warning for each setting about something that the shop file does not have."""
     known = {sale.id for stock in shop.stocks.values() for sale in stock.sales}
     for name in sorted({*mine.left_out, *mine.prices} - known - set(shop.wares)):
-        yield _warning(f"the shop has no '{name.replace(' | ', ' ')}'", Place(("prices", name)))
+        yield _warning(
+            say("the shop has no '{name}'", name=name.replace(" | ", " ")), Place(("prices", name))
+        )
     for name in mine.owned:
         if name not in shop.stocks:
-            yield _warning(f"the shop has no '{name}'", Place(("owned", name)))
+            yield _warning(say("the shop has no '{name}'", name=name), Place(("owned", name)))
 
 
 def _stock(stock: Stock, mine: MyShop, faults: list[Fault]) -> Stock:
@@ -144,7 +149,24 @@ def _owned(stock: Stock, size: str, count: int, faults: list[Fault]) -> Sale | N
     wanted = 2 if stock.width is None else 1
     if len(sides) != wanted or min(sides) <= NOTHING:
         help_line = "48 in x 24 in" if wanted == 2 else "5 ft"
-        faults.append(_warning(f"'{size}' is no size of {stock.key}; write it like {help_line}", place))
+        faults.append(
+            _warning(
+                say(
+                    "'{size}' is no size of {stock}; write it like {example}",
+                    size=size,
+                    stock=stock.key,
+                    example=help_line,
+                ),
+                place,
+            )
+        )
         return None
     width = stock.width if stock.width is not None else min(sides)
-    return Sale(f"{stock.key} | {size} mine", max(sides), width, Money(0), place, owned=count)
+    return Sale(
+        f"{stock.key} | {size} mine",
+        max(sides),
+        width,
+        Money(0),
+        place,
+        owned=count,
+    )

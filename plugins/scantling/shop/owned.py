@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from scantling.fault import Fault, Faulty, Place, did_you_mean
-from scantling.measure import Length, read_length
+from scantling.measure import Length, in_plain_marks, read_length
 from scantling.shop.model import Shop, Stock
 from scantling.words import say
 
@@ -17,7 +17,7 @@ _NUMBERS = {"no": 0, "a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4,
 _NUMBERS |= {"seven": 7, "eight": 8, "nine": 9, "ten": 10, "twelve": 12}
 _BEFORE = re.compile(
     r"(?:(?P<count>[0-9]+|[a-z]+)(?:\s*[x×])?)??\s*"
-    r"(?:sheets?|boards?|pieces?|lengths?|planks?|pickets?)?\s*(?:of)?",
+    r"(?:sheets?|boards?|pieces?|lengths?|planks?|pickets?|platten?|bretter|brett|latten?|stück)?\s*(?:of)?",
 )
 """What may stand before the name of a stock."""
 
@@ -44,6 +44,10 @@ def read_owned(text: str, shop: Shop) -> tuple[tuple[Owned, ...], tuple[Fault, .
     """
     found: list[Owned] = []
     faults: list[Fault] = []
+    try:
+        text = in_plain_marks(text)
+    except Faulty as faulty:
+        return (), faulty.faults
     lines = [line.strip() for line in re.split(r"[\n,;]", text)]
     for line in [line for line in lines if line][:MOST_LINES]:
         try:
@@ -71,9 +75,8 @@ def _stock(line: str, shop: Shop) -> tuple[Stock, int]:
             return shop.stocks[key], found.start()
     name = re.sub(r"^[0-9]+\s*(?:[x×]\s+)?(?:sheets?|boards?|pieces?)?\s*(?:of\s+)?", "", line)
     message = say("there is no stock called '{name}'", name=name[:40])
-    raise Faulty(
-        [Fault("unknown-stock", message, Place(), did_you_mean(name, shop.stocks, kind=say("stocks")))]
-    )
+    help_line = did_you_mean(name, shop.stocks, kind=say("stocks"), tell=say)
+    raise Faulty([Fault("unknown-stock", message, Place(), help_line)])
 
 
 def _count(words: str) -> int:

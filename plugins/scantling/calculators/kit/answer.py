@@ -11,6 +11,7 @@ from scantling.calculators.kit.result import Result, Table
 from scantling.calculators.kit.show import Shown, cell, show
 from scantling.drawing import Scene, plot_scene
 from scantling.fault import Fault, Faulty
+from scantling.words import say
 
 WIDE = 100
 
@@ -78,10 +79,10 @@ class Answer:
             "tables": [self._table_data(table) for table in result.tables] if result else [],
             "working": list(self.working()),
             "remarks": list(result.remarks) if result else [],
-            "formula": list(self.calculator.formula),
-            "source": list(self.calculator.source),
-            "exactness": self.calculator.exactness,
-            "caution": self.calculator.caution,
+            "formula": list(self.calculator.told_formula()),
+            "source": list(self.calculator.told_source()),
+            "exactness": say(self.calculator.exactness),
+            "caution": say(self.calculator.caution),
         }
 
     def _table_data(self, table: Table) -> dict[str, Any]:
@@ -90,22 +91,28 @@ class Answer:
 
     def to_text(self) -> str:
         """Return the answer for a terminal, a line each, ending in a line break."""
-        lines = [self.calculator.title, "", *self._inputs(), ""]
+        lines = [say(self.calculator.title), "", *self._inputs(), ""]
         if self.result is None:
             lines += fault_lines(self.faults)
         else:
             lines += _columns([(one.name, one.shop, one.aside) for one in self.shown()])
             for table in self.result.tables:
                 lines += ["", table.title, *_grid(table.headings, self.cells(table))]
-            lines += _block("Note", self.result.remarks) + _block("Working", self.working())
+            lines += _block(say("Note"), self.result.remarks) + _block(say("Working"), self.working())
         calculator = self.calculator
-        lines += _block("Formula", calculator.formula) + _block("Source", calculator.source)
-        lines += _block("Exact?", (calculator.exactness,))
-        lines += _block("Caution", (calculator.caution,) if calculator.caution else ())
+        lines += _block(say("The formula"), calculator.told_formula())
+        lines += _block(say("Where it comes from"), calculator.told_source())
+        lines += _block(say("Exact?"), (say(calculator.exactness),))
+        lines += _block(say("Caution"), (say(calculator.caution),) if calculator.caution else ())
         return "\n".join(line.rstrip() for line in lines) + "\n"
 
+    def asked(self) -> tuple[tuple[str, str], ...]:
+        """Return every question and what stood in its field, as people read them."""
+        asks = ((self.calculator.ask(name), text) for name, text in self.texts)
+        return tuple((say(ask.label), ask.shown(text)) for ask, text in asks)
+
     def _inputs(self) -> list[str]:
-        rows = [(self.calculator.ask(name).label, text or "(left open)", "") for name, text in self.texts]
+        rows = [(label, text or say("(left open)"), "") for label, text in self.asked()]
         return _columns(rows)
 
 

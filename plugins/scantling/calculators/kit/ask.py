@@ -2,23 +2,27 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any, Literal
 
 from scantling.calculators.kit.lists import read_formula_text, read_lengths, read_prices, read_rectangles
+from scantling.calculators.kit.local_text import local_text
 from scantling.fault import Fault, Faulty, Place, did_you_mean
 from scantling.measure import (
     Display,
     Length,
     LongUnit,
+    in_plain_marks,
     read_angle,
     read_length,
     read_money,
     read_number,
     read_weight,
 )
+from scantling.words import mark, say
 
 Kind = Literal[
     "length",
@@ -38,22 +42,25 @@ Kind = Literal[
 ]
 
 MEANT: Mapping[str, str] = {
-    "length": "a length",
-    "thickness": "a thickness, or quarters such as 5/4",
-    "count": "a whole number",
-    "number": "a number",
-    "percent": "a number of percent",
-    "angle": "an angle in degrees",
-    "money": "a price",
-    "temperature": "a temperature such as 70 F or 21 C",
-    "weight": "a weight such as 40 lb or 18 kg",
-    "choice": "one of a list",
-    "lengths": "lengths with commas between, such as 4 of 22 1/2 in, 2 of 30 in",
-    "rectangles": "rectangles with commas between, such as 4 of 30 x 12 in, 2 of 8 x 5 in",
-    "prices": "lengths and prices with commas between, such as 8 ft = 4.28, 10 ft = 5.60",
-    "sum": "a sum such as 3 1/2 in + 2 * 3/4 in",
+    "length": mark("a length"),
+    "thickness": mark("a thickness, or quarters such as 5/4"),
+    "count": mark("a whole number"),
+    "number": mark("a number"),
+    "percent": mark("a number of percent"),
+    "angle": mark("an angle in degrees"),
+    "money": mark("a price"),
+    "temperature": mark("a temperature such as 70 F or 21 C"),
+    "weight": mark("a weight such as 40 lb or 18 kg"),
+    "choice": mark("one of a list"),
+    "lengths": mark("lengths with commas between, such as 4 of 22 1/2 in, 2 of 30 in"),
+    "rectangles": mark("rectangles with commas between, such as 4 of 30 x 12 in, 2 of 8 x 5 in"),
+    "prices": mark("lengths and prices with commas between, such as 8 ft = 4.28, 10 ft = 5.60"),
+    "sum": mark("a sum such as 3 1/2 in + 2 * 3/4 in"),
 }
 """What is expected for each kind, in words."""
+
+
+_NUMBER = re.compile(r"[\d.,]*\d")
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +90,11 @@ class Ask:
 
     def standing(self, display: Display) -> str:
         """Return what stands in the field until the reader types."""
-        return self.metric if self.metric and display.system == "mm" else self.usual
+        return local_text(self.metric if self.metric and display.system == "mm" else self.usual)
+
+    def shown(self, text: str) -> str:
+        """Return an answer as people read it: a choice in the language that is spoken."""
+        return say(text) if text in self.choices else text
 
     def read(self, text: str, display: Display) -> Any:
         """Return what the text means, or None for an open question.
@@ -94,42 +105,47 @@ class Ask:
         if not text.strip() and self.optional:
             return None
         try:
-            value = _READERS[self.kind](self, text, display)
+            value = self._value(in_plain_marks(text), display)
             self._bound(value, text, display)
         except Faulty as faulty:
             raise Faulty([self._own(fault) for fault in faulty.faults]) from None
         return value
 
+    def _value(self, text: str, display: Display) -> Any:
+        return _READERS[self.kind](self, text, display)
+
     def _own(self, fault: Fault) -> Fault:
         moved = fault.under(Place((self.name,)))
         mend = moved.help
         if moved.code in {"too-large", "too-many-digits"} and self.most and not mend:
-            mend = nearest_is(self.most)
+            mend = nearest_is(local_text(self.most))
         elif moved.code == "negative":
-            mend = nearest_is(self.least or "0")
+            mend = nearest_is(local_text(self.least or "0"))
         elif moved.code == "part-of-a-cent":
-            mend = nearest_is(mend.removeprefix("write "))
+            mend = nearest_is(_NUMBER.search(mend)[0])  # type: ignore[index]
         elif moved.code == "empty" and self.usual:
-            mend = f"write {MEANT[self.kind]}, such as {self.usual}"
-        return Fault(moved.code, f"{self.label}: {moved.message}", moved.place, mend, moved.notes)
+            mend = say(
+                "write {meant}, such as {usual}", meant=say(MEANT[self.kind]), usual=local_text(self.usual)
+            )
+        return Fault(moved.code, f"{say(self.label)}: {moved.message}", moved.place, mend, moved.notes)
 
     def _bound(self, value: Any, text: str, display: Display) -> None:
         """Refuse what is below the least or above the most."""
-        if self.least and value < _READERS[self.kind](self, self.least, display):
+        if self.least and value < self._value(self.least, display):
             _refuse("too-small", text, self.least)
-        if self.most and value > _READERS[self.kind](self, self.most, display):
+        if self.most and value > self._value(self.most, display):
             _refuse("too-large", text, self.most)
 
 
 def nearest_is(text: str) -> str:
     """Return the help line that names the nearest answer that works."""
-    return f"the nearest that works is {text}"
+    return say("the nearest that works is {text}", text=text)
 
 
 def _refuse(code: str, text: str, limit: str) -> None:
-    size = "small" if code == "too-small" else "large"
+    told = mark("{text} is too small") if code == "too-small" else mark("{text} is too large")
     place = Place(start=0, end=len(text))
-    raise Faulty([Fault(code, f"{text.strip()} is too {size}", place, nearest_is(limit))])
+    raise Faulty([Fault(code, say(told, text=text.strip()), place, nearest_is(local_text(limit)))])
 
 
 def _length(ask: Ask, text: str, display: Display) -> Length:
@@ -152,7 +168,7 @@ def _count(ask: Ask, text: str, display: Display) -> int:
         place = Place(start=0, end=len(text))
         whole = int(number) if number > 0 else 0
         mend = nearest_is(str(max(whole, 1)))
-        raise Faulty([Fault("not-whole", f"{text.strip()} is no whole number", place, mend)])
+        raise Faulty([Fault("not-whole", say("{text} is no whole number", text=text.strip()), place, mend)])
     return number.numerator
 
 
@@ -205,11 +221,13 @@ def _choice(ask: Ask, text: str, display: Display) -> str:
     del display
     wanted = " ".join(text.split()).casefold()
     for choice in ask.choices:
-        if choice.casefold() == wanted:
+        if wanted in {choice.casefold(), say(choice).casefold()}:
             return choice
     place = Place(start=0, end=len(text))
-    mend = did_you_mean(wanted, ask.choices, kind="choices")
-    raise Faulty([Fault("unknown-choice", f"'{text.strip()[:40]}' is none of the choices", place, mend)])
+    mend = did_you_mean(wanted, map(say, ask.choices), kind=say("choices"), tell=say)
+    raise Faulty(
+        [Fault("unknown-choice", say("'{text}' is none of the choices", text=text.strip()[:40]), place, mend)]
+    )
 
 
 _READERS: Mapping[Kind, Callable[[Ask, str, Display], Any]] = {

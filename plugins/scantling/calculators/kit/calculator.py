@@ -8,19 +8,21 @@ from typing import Literal
 
 from scantling.calculators.kit.ask import Ask
 from scantling.calculators.kit.given import Given
+from scantling.calculators.kit.local_text import local_text
 from scantling.calculators.kit.result import Result
 from scantling.drawing import Plot, Scene
+from scantling.words import mark, say
 
 Subject = Literal["buying", "cutting", "laying out", "joining", "wood", "finishing", "numbers"]
 
 SUBJECTS: Mapping[Subject, str] = {
-    "buying": "Buying wood",
-    "cutting": "Cutting it up",
-    "laying out": "Laying it out",
-    "joining": "Angles, drawers and doors",
-    "wood": "What the wood will do",
-    "finishing": "Screws, glue and finish",
-    "numbers": "Numbers at the bench",
+    "buying": mark("Buying wood"),
+    "cutting": mark("Cutting it up"),
+    "laying out": mark("Laying it out"),
+    "joining": mark("Angles, drawers and doors"),
+    "wood": mark("What the wood will do"),
+    "finishing": mark("Screws, glue and finish"),
+    "numbers": mark("Numbers at the bench"),
 }
 """The headings under which the questions stand, in order."""
 
@@ -32,6 +34,10 @@ class Example:
     story: str
     """A sentence or two."""
     inputs: Mapping[str, str]
+
+    def told_inputs(self) -> dict[str, str]:
+        """Return its numbers as the language that is spoken writes them."""
+        return {name: local_text(text) for name, text in self.inputs.items()}
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +68,14 @@ class Calculator:
     """Beginnings of words that a plan is found by; plans with one of them are linked."""
     checks: tuple[str, ...] = ()
     """Checks of a plan that ask the same question, by name."""
+
+    def told_formula(self) -> tuple[str, ...]:
+        """Return the lines of the formula in the language that is spoken."""
+        return tuple(map(say, self.formula))
+
+    def told_source(self) -> tuple[str, ...]:
+        """Return the lines of the source in the language that is spoken."""
+        return tuple(map(say, self.source))
 
     def ask(self, name: str) -> Ask:
         """Return the question of that name."""

@@ -17,9 +17,11 @@ from scantling.measure import (
     Rounded,
     Way,
     Weight,
+    local_marks,
     round_length,
     round_number,
 )
+from scantling.words import say
 
 T = TypeVar("T")
 
@@ -116,7 +118,7 @@ def exactly(length: Length, display: Display) -> str:
 def fraction(number: Fraction | int) -> str:
     """Write a number as whole and fraction: `4 7/12`."""
     whole, rest = divmod(abs(number.numerator), number.denominator)
-    parts = [f"{whole:,}"] if whole or not rest else []
+    parts = [local_marks(f"{whole:,}")] if whole or not rest else []
     if rest:
         parts.append(f"{rest}/{number.denominator}")
     return ("-" if number < 0 else "") + " ".join(parts)
@@ -129,7 +131,12 @@ def decimals(number: Fraction | int, places: int) -> str:
     about = "" if scaled.denominator == 1 else "≈ "
     front, rest = divmod(whole, 10**places)
     tail = f".{rest:0{places}d}".rstrip("0") if rest else ""
-    return f"{about}{'-' if number < 0 and whole else ''}{front:,}{tail}"
+    return f"{about}{'-' if number < 0 and whole else ''}" + local_marks(f"{front:,}{tail}")
+
+
+def off_by(size: str, off: Length) -> str:
+    """Say that a rounded length is so much too long or too short."""
+    return say("{size} too long", size=size) if off > Length(0) else say("{size} too short", size=size)
 
 
 def fine(length: Length, display: Display, way: Way = "nearest") -> Rounded:

@@ -7,14 +7,16 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import NoReturn, TypeVar
 
+from scantling.calculators.kit.local_text import local_text
 from scantling.fault import Fault, Faulty, Place
 from scantling.formula import Value, read_formula
 from scantling.measure import Length, LongUnit, Money, read_length, read_money
+from scantling.words import say
 
 LONGEST_LIST = 1_000
 MOST_EACH = 200
 _APART = re.compile(r"[^,;\n]+")
-_COUNT = re.compile(r"\s*(\d{1,4})\s*(?:of|@|pcs|off)\s+(?=\S)", re.IGNORECASE)
+_COUNT = re.compile(r"\s*(\d{1,4})\s*(?:of|@|pcs|off|mal|stück|stk\.?)\s+(?=\S)", re.IGNORECASE)
 _BY = re.compile(r"\s*(?:[x×X]|\bby\b)\s*")
 _PRICE = re.compile(r"\s*(?P<length>.+?)\s*(?:=|:|\bat\b)\s*(?P<price>[^=:]+?)\s*\Z")
 _UNIT = re.compile(r"\b(mm|cm|m|in|ft)\b|(\")")
@@ -54,7 +56,7 @@ def read_lengths(text: str, unit: LongUnit) -> tuple[Batch, ...]:
     Raises:
         Faulty: with every item that is no length.
     """
-    return _each(text, "lengths", lambda item: _batch(item, unit))
+    return _each(text, say("lengths"), lambda item: _batch(item, unit))
 
 
 def read_rectangles(text: str, unit: LongUnit) -> tuple[Panel, ...]:
@@ -63,7 +65,7 @@ def read_rectangles(text: str, unit: LongUnit) -> tuple[Panel, ...]:
     Raises:
         Faulty: with every item that is no rectangle.
     """
-    return _each(text, "rectangles", lambda item: _rectangle(item, unit))
+    return _each(text, say("rectangles"), lambda item: _rectangle(item, unit))
 
 
 def read_prices(text: str, unit: LongUnit) -> tuple[Offer, ...]:
@@ -72,7 +74,7 @@ def read_prices(text: str, unit: LongUnit) -> tuple[Offer, ...]:
     Raises:
         Faulty: with every item that is no length and price.
     """
-    return _each(text, "prices", lambda item: _offer(item, unit))
+    return _each(text, say("prices"), lambda item: _offer(item, unit))
 
 
 def read_formula_text(text: str, unit: LongUnit) -> tuple[str, Value]:
@@ -83,16 +85,26 @@ def read_formula_text(text: str, unit: LongUnit) -> tuple[str, Value]:
     """
     del unit
     if not text.strip():
-        _wrong("empty", "nothing is written here; a sum is wanted", text, "write 3 1/2 in + 3/4 in")
+        _wrong(
+            "empty",
+            say("nothing is written here; {wanted} is wanted", wanted=say("a sum")),
+            text,
+            say("write 3 1/2 in + 3/4 in"),
+        )
     if len(text) > LONGEST_LIST:
-        _wrong("too-long", "this sum is too long", text, "write a shorter one")
-    return " ".join(text.split()), read_formula(text).evaluate({})
+        _wrong("too-long", say("this sum is too long"), text, say("write a shorter one"))
+    return local_text(" ".join(text.split())), read_formula(text).evaluate({})
 
 
 def _each(text: str, noun: str, read: Callable[[str], T]) -> tuple[T, ...]:
     """Read item after item, collecting what is wrong with each."""
     if len(text) > LONGEST_LIST:
-        _wrong("too-long", f"this is more than {LONGEST_LIST} letters", text, "leave some out")
+        _wrong(
+            "too-long",
+            say("this is more than {most} letters", most=LONGEST_LIST),
+            text,
+            say("leave some out"),
+        )
     found: list[T] = []
     faults: list[Fault] = []
     for start, item in _items(text):
@@ -103,7 +115,7 @@ def _each(text: str, noun: str, read: Callable[[str], T]) -> tuple[T, ...]:
     if faults:
         raise Faulty(faults)
     if not found:
-        _wrong("empty", f"nothing is written here; {noun} are wanted", text, "")
+        _wrong("empty", say("nothing is written here; {noun} are wanted", noun=noun), text, "")
     return tuple(found)
 
 
@@ -119,14 +131,24 @@ def _counted(item: str) -> tuple[int, str]:
         return 1, item
     count = int(match[1])
     if not 1 <= count <= MOST_EACH:
-        _wrong("how-many", f"{count} is no count that works", item, f"from 1 to {MOST_EACH} of each")
+        _wrong(
+            "how-many",
+            say("{count} is no count that works", count=count),
+            item,
+            say("from 1 to {most} of each", most=MOST_EACH),
+        )
     return count, item[match.end() :]
 
 
 def _positive(text: str, unit: LongUnit) -> Length:
     length = read_length(text, unit)
     if length <= Length(0):
-        _wrong("too-small", f"{text.strip()} is too small", text, "write a length above nothing")
+        _wrong(
+            "too-small",
+            say("{text} is too small", text=text.strip()),
+            text,
+            say("write a length above nothing"),
+        )
     return length
 
 
@@ -145,7 +167,12 @@ def _rectangle(item: str, unit: LongUnit) -> Panel:
         count = _counted(f"{sides[0].strip()} of {sides[1]}")[0]
         sides = sides[1:]
     if len(sides) != 2:
-        _wrong("not-a-rectangle", f"'{item.strip()[:40]}' is no rectangle", item, "write 4 of 30 x 12 in")
+        _wrong(
+            "not-a-rectangle",
+            say("'{item}' is no rectangle", item=item.strip()[:40]),
+            item,
+            say("write 4 of 30 x 12 in"),
+        )
     said = _UNIT.search(rest)
     named: LongUnit = unit if said is None else _named(said)
     return Panel(count, _positive(sides[0], named), _positive(sides[1], named))
@@ -159,7 +186,12 @@ def _named(match: re.Match[str]) -> LongUnit:
 def _offer(item: str, unit: LongUnit) -> Offer:
     match = _PRICE.match(item)
     if not match:
-        _wrong("not-a-price", f"'{item.strip()[:40]}' has no price", item, "write 8 ft = 4.28")
+        _wrong(
+            "not-a-price",
+            say("'{item}' has no price", item=item.strip()[:40]),
+            item,
+            say("write 8 ft = 4.28"),
+        )
     return Offer(_positive(match["length"], unit), read_money(match["price"]))
 
 

@@ -11,6 +11,7 @@ from scantling.calculators.kit.calculator import Calculator
 from scantling.calculators.kit.given import Given
 from scantling.fault import Fault, Faulty, Place, did_you_mean
 from scantling.measure import Display
+from scantling.words import say
 
 
 def answer(calculator: Calculator, texts: Mapping[str, str], display: Display, currency: str = "$") -> Answer:
@@ -33,9 +34,9 @@ def _unknown(calculator: Calculator, texts: Mapping[str, str]) -> list[Fault]:
     return [
         Fault(
             "unknown-input",
-            f"this calculator does not ask for '{name[:40]}'",
+            say("this calculator does not ask for '{name}'", name=name[:40]),
             Place((name,), on_key=True),
-            did_you_mean(name, names, kind="questions"),
+            did_you_mean(name, names, kind=say("questions"), tell=say),
         )
         for name in texts
         if name not in names

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from scantling.calculators.kit.given import decimals, exactly, fine, fraction
+from scantling.calculators.kit.given import decimals, exactly, fine, fraction, off_by
 from scantling.calculators.kit.result import Figure, Value
 from scantling.measure import (
     Angle,
@@ -17,13 +17,16 @@ from scantling.measure import (
     Rounded,
     Volume,
     Weight,
+    local_decimal,
+    local_marks,
+    round_number,
     saw_setting,
     write_area,
-    write_decimal,
     write_money,
     write_volume,
     write_weight,
 )
+from scantling.words import mark, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +53,8 @@ class Shown:
     @property
     def aside(self) -> str:
         """Return the line that stands beside the shop value."""
-        exact = f"exactly {self.exact}" if self.exact and not self.exact.startswith("≈") else self.exact
+        is_whole = self.exact and not self.exact.startswith("≈")
+        exact = say("exactly {value}", value=self.exact) if is_whole else self.exact
         return "; ".join(part for part in (exact, self.off, self.over, self.note) if part)
 
     def to_data(self) -> dict[str, Any]:
@@ -80,7 +84,7 @@ def _finer(number: Fraction, places: int) -> str:
     """Return a number as a fraction or with two more decimals, "" where its decimals were exact."""
     if (number * 10**places).denominator == 1:
         return ""
-    return fraction(number) if number.denominator <= 64 else f"≈ {write_decimal(number, places + 2)}"
+    return fraction(number) if number.denominator <= 64 else f"≈ {local_decimal(number, places + 2)}"
 
 
 def cell(value: Value, display: Display, currency: str = "$", places: int = 2) -> str:
@@ -101,10 +105,9 @@ def cell(value: Value, display: Display, currency: str = "$", places: int = 2) -
         case str():
             return value
         case int():
-            return f"{value:,}"
+            return local_marks(f"{value:,}")
         case _:
-            written = write_decimal(value, places)
-            return written.rstrip("0").rstrip(".") if "." in written else written
+            return decimals(_rounded(value, places), places)
 
 
 def plain(value: Value, unit: str) -> tuple[str, str]:
@@ -137,8 +140,13 @@ def _over(figure: Figure, rounded: Rounded, display: Display) -> str:
     if figure.times < 2:
         return ""
     whole = rounded.off * figure.times
-    which = "long" if whole > Length(0) else "short"
-    return f"over all {figure.times:,} {figure.run}: {exactly(abs(whole), display)} too {which}"
+    return _all(figure, off_by(exactly(abs(whole), display), whole))
+
+
+def _all(figure: Figure, off: str) -> str:
+    """Say how far a rounding is off over the whole run."""
+    times = local_marks(f"{figure.times:,}")
+    return say("over all {times} {run}: {off}", times=times, run=figure.run, off=off)
 
 
 def _angle(figure: Figure, angle: Angle) -> tuple[str, str, str, str]:
@@ -150,23 +158,22 @@ def _angle(figure: Figure, angle: Angle) -> tuple[str, str, str, str]:
     fine = decimals(_hundredth(angle), 2)
     exact = f"{fine}°" if _hundredth(angle) == angle.degrees else f"≈ {fine}°"
     off = setting - angle
-    way = "up" if off > Angle(0) else "down"
-    off_words = f"rounded {way} by {_degrees(abs(off))}"
-    over = (
-        f"over all {figure.times:,} {figure.run}: {_degrees(abs(off * figure.times))}"
-        if figure.times > 1
-        else ""
-    )
+    told = mark("rounded up by {size}") if off > Angle(0) else mark("rounded down by {size}")
+    off_words = say(told, size=_degrees(abs(off)))
+    over = _all(figure, _degrees(abs(off * figure.times))) if figure.times > 1 else ""
     return shop, exact, off_words, over
 
 
 def _degrees(angle: Angle) -> str:
     fine = _hundredth(angle)
-    return f"{decimals(fine, 2)}°" if fine else "less than 0.01°"
+    return f"{decimals(fine, 2)}°" if fine else say("less than 0.01°")
 
 
 def _hundredth(angle: Angle) -> Fraction:
     """Return degrees to two decimals, halves away from zero."""
-    number = angle.degrees * 100
-    whole = (2 * abs(number.numerator) + number.denominator) // (2 * number.denominator)
-    return Fraction(whole if number >= 0 else -whole, 100)
+    return _rounded(angle.degrees, 2)
+
+
+def _rounded(number: Fraction, places: int) -> Fraction:
+    """Return a number to so many decimals, halves away from zero."""
+    return Fraction(round_number(number * 10**places), 10**places)

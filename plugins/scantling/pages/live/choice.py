@@ -9,7 +9,17 @@ from fractions import Fraction
 
 from scantling.fault import Fault, Faulty, Place, did_you_mean
 from scantling.formula import Value
-from scantling.measure import Angle, Display, Length, read_angle, read_length, read_number, write_decimal
+from scantling.measure import (
+    Angle,
+    Display,
+    Length,
+    in_plain_marks,
+    local_marks,
+    read_angle,
+    read_length,
+    read_number,
+    write_decimal,
+)
 from scantling.plan import Choice, Plan, Size, write_choice
 from scantling.words import ENGLISH, say, spoken
 
@@ -44,7 +54,8 @@ def read_choice(plan: Plan, pairs: Iterable[tuple[str, str]], display: Display) 
         elif name in plan.options:
             _read_option(plan, name, text.strip(), read)
         elif name not in _NOT_OURS:
-            help_line = did_you_mean(name, [*plan.sizes, *plan.options], kind="sizes and options")
+            known = [*plan.sizes, *plan.options]
+            help_line = did_you_mean(name, known, kind=say("sizes and options"), tell=say)
             message = say("this plan has no size or option '{name}'", name=_short(name))
             read.faults.append(Fault("unknown-name", message, Place(), help_line))
     return read
@@ -55,7 +66,7 @@ def _read_size(size: Size, text: str, display: Display, read: ReadChoice) -> Non
     if not text:
         return
     try:
-        value = _read_value(size, text[:LONGEST_TYPED], display)
+        value = _read_value(size, in_plain_marks(text[:LONGEST_TYPED]), display)
     except Faulty as faulty:
         read.faults += [replace(fault, place=place) for fault in faulty.faults]
         return
@@ -88,7 +99,7 @@ def _read_option(plan: Plan, name: str, word: str, read: ReadChoice) -> None:
     if word in option.choices:
         read.options[name] = word
         return
-    help_line = did_you_mean(word[:LONGEST_TYPED], option.choices, kind="choices")
+    help_line = did_you_mean(word[:LONGEST_TYPED], option.choices, kind=say("choices"), tell=say)
     message = say("'{word}' is no choice of '{option}'", word=_short(word), option=name)
     read.faults.append(Fault("unknown-choice", message, Place(("options", name)), help_line))
 
@@ -103,8 +114,8 @@ def show(value: Value, display: Display) -> str:
         tenths = value.mm * 10
         if tenths.denominator == 1:
             text = write_decimal(value.mm, 1).replace(",", "")
-            return f"{text.removesuffix('.0')} mm"
-    return write_choice(value).replace(",", "")
+            return local_marks(f"{text.removesuffix('.0')} mm")
+    return local_marks(write_choice(value).replace(",", ""))
 
 
 def display_data(display: Display) -> dict[str, object]:
@@ -156,7 +167,7 @@ def _short_value(value: Value) -> str:
     if isinstance(value, Fraction | str):
         return text
     number, _, unit = text.rpartition(" ")
-    return number.replace(" ", "-").replace(",", "") + unit
+    return local_marks(number.replace(" ", "-").replace(",", "")) + unit
 
 
 def _quoted(words: str) -> str:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import partial
 from typing import Any
 
 from scantling.fault import Fault, Faulty, Place, Severity
-from scantling.measure import Display, read_number
+from scantling.measure import Display, in_plain_marks, read_number
 from scantling.pages.live.choice import LONGEST_TYPED
 from scantling.shop import MyShop, Shop, read_my_shop, shop_of
 from scantling.words import say
@@ -65,17 +66,30 @@ def _keep(data: Mapping[str, Any], display: Display, kept: dict[str, Any]) -> It
     for name in ("kerf", "longest piece"):
         text = data.get(name)
         if isinstance(text, str) and text.strip():
-            yield from _try({name: _with_unit(text, display)}, kept, (name,))
+            yield from _try(partial(_measured, name, text, display), kept, (name,))
     left_out = data.get("left out")
     if isinstance(left_out, list):
         kept["left out"] = [word for word in left_out[:MOST_ENTRIES] if isinstance(word, str)]
     for name, text in _entries(data.get("prices")):
         if isinstance(text, str) and text.strip():
-            yield from _try({"prices": {name: text.strip()[:LONGEST_TYPED]}}, kept, ("prices", name))
+            yield from _try(partial(_priced, name, text), kept, ("prices", name))
     for stock, sizes in _entries(data.get("owned")):
         for size, count in _entries(sizes):
-            entry = {"owned": {stock: {_with_units(size, display): str(count)[:LONGEST_TYPED]}}}
-            yield from _try(entry, kept, ("owned", stock, size))
+            number = str(count)[:LONGEST_TYPED]
+            make = partial(_owned, stock, size, number, display)
+            yield from _try(make, kept, ("owned", stock, size))
+
+
+def _measured(name: str, text: str, display: Display) -> dict[str, Any]:
+    return {name: _with_unit(text, display)}
+
+
+def _priced(name: str, text: str) -> dict[str, Any]:
+    return {"prices": {name: _plain(text)}}
+
+
+def _owned(stock: str, size: str, number: str, display: Display) -> dict[str, Any]:
+    return {"owned": {stock: {_with_units(size, display): number}}}
 
 
 def _entries(data: object) -> list[tuple[str, Any]]:
@@ -86,8 +100,12 @@ def _entries(data: object) -> list[tuple[str, Any]]:
     )
 
 
-def _try(entry: dict[str, Any], kept: dict[str, Any], path: tuple[str, ...]) -> Iterator[Fault]:
-    _, faults = read_my_shop(entry)
+def _try(make: Callable[[], dict[str, Any]], kept: dict[str, Any], path: tuple[str, ...]) -> Iterator[Fault]:
+    try:
+        entry = make()
+        _, faults = read_my_shop(entry)
+    except Faulty as faulty:
+        entry, faults = {}, faulty.faults
     if faults:
         yield _warning(faults[0].message, path)
         return
@@ -106,8 +124,12 @@ def _with_units(size: str, display: Display) -> str:
     return " x ".join(_with_unit(side, display) for side in sides)
 
 
+def _plain(text: str) -> str:
+    return in_plain_marks(text.strip()[:LONGEST_TYPED])
+
+
 def _with_unit(text: str, display: Display) -> str:
-    text = text.strip()[:LONGEST_TYPED]
+    text = _plain(text)
     try:
         read_number(text)
     except Faulty:
