@@ -11,18 +11,29 @@ from scantling.checks.topics import TOPICS
 from scantling.pages.theme import TEMPLATE_WORDS
 from scantling.plan.kinds import EDGES
 from scantling.plan.part_forms import JOINS, WORKS
+from scantling.plan.screws import FASTENER_KINDS
 from scantling.words import LANGUAGES, language_of
 from scantling.words.german import TABLES
-from tests.support.our_words import asked, in_templates, unmarked
+from tests.support.our_words import asked, in_templates, of_calculators, of_checks, unmarked
 
 OTHERS = [code for code in LANGUAGES if code != "en"]
-TRADE = {*WORKS, *JOINS, "square", "mitre", "bevel", *EDGES["all"], "width", "depth", "height"}
+TRADE = {
+    *WORKS,
+    *JOINS,
+    *FASTENER_KINDS.values(),
+    *("square", "mitre", "bevel", "left", "right", "layers"),
+    *EDGES["all"],
+    *("width", "depth", "height", "thickness"),
+}
 """Words that a plan file chooses from, and that a page shows."""
+LETTERS = re.compile(r"[A-Za-z]{2}|\d\.\d")
+"""What must be told in each language: words, and numbers with a decimal mark."""
 CAUTIONS = {words for topic in TOPICS for words in (topic.text, topic.source)}
 
 
 def _every() -> dict[str, bool]:
-    known = dict.fromkeys(TRADE | CAUTIONS, False)
+    told = {words for words in (*of_calculators(), *of_checks()) if LETTERS.search(words)}
+    known = dict.fromkeys(TRADE | CAUTIONS | told, False)
     known.update(asked())
     return known
 

@@ -116,7 +116,7 @@ def _working(screw: Screw) -> tuple[str, ...]:
         say(
             "pilot: {share}% of {roots} in = {pilot} in",
             share=share,
-            roots=ROOTS[screw.gauge],
+            roots=local_marks(ROOTS[screw.gauge]),
             pilot=local_marks(f"{float(screw.pilot.inches):.4f}"),
         ),
     )

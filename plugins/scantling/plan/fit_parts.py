@@ -146,7 +146,7 @@ class _PartAtSize:
         self, glue_up: GlueUp, width: Length, thick: Length, stock: Stock, *, wide: Length
     ) -> tuple[int, Length, Length] | None:
         """Return (pieces, width of each, thickness of each), or None after adding a fault."""
-        what = say("the {how} of '{part}'", how=glue_up.how, part=self.part.id)
+        what = say("the {how} of '{part}'", how=say(glue_up.how), part=self.part.id)
         pieces = as_count(self._value("layers"), what, self.part.place.at("glued up"), self.faults)
         if pieces is None:
             return None
