@@ -21,7 +21,7 @@ def in_plain_marks(text: str) -> str:
     language = spoken()
     if language.decimal == ".":
         return text
-    grouped, doubtful, decimal = _patterns(language)
+    grouped, doubtful, decimal = _patterns(language.decimal, language.thousands)
     text = grouped.sub(lambda found: found[0].replace(language.thousands, ""), text)
     found = doubtful.search(text)
     if found is not None:
@@ -30,8 +30,8 @@ def in_plain_marks(text: str) -> str:
 
 
 @lru_cache(maxsize=4)
-def _patterns(language: Language) -> tuple[re.Pattern[str], re.Pattern[str], re.Pattern[str]]:
-    comma, point = re.escape(language.decimal), re.escape(language.thousands)
+def _patterns(decimal: str, thousands: str) -> tuple[re.Pattern[str], re.Pattern[str], re.Pattern[str]]:
+    comma, point = re.escape(decimal), re.escape(thousands)
     group = rf"(?<![\d{comma}{point}])[1-9]\d{{0,2}}(?:{point}\d{{3}})"
     return (
         re.compile(rf"{group}+(?={comma}\d)|{group}{{2,}}(?!\d)"),

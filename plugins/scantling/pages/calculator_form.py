@@ -9,7 +9,7 @@ from scantling.calculators import MEANT, Ask, Calculator
 from scantling.measure import Display
 from scantling.pages.html import escape, tag
 from scantling.pages.live.choice import display_data
-from scantling.words import mark, say
+from scantling.words import ENGLISH, mark, say, spoken
 
 WITHOUT_SCRIPT = mark("With your own numbers this is worked out in your browser, which needs JavaScript.")
 FROM_FILE = mark(
@@ -61,11 +61,17 @@ def calculator_form(
         data_search_exclude="true",
     )
     without = tag("noscript", tag("p", say(WITHOUT_SCRIPT), class_="sc-live__without"))
-    command = tag("code", escape(f"scantling calc {calculator.slug}"))
+    command = tag("code", escape(terminal_command(calculator)))
     from_file = tag(
         "p", f"{say(FROM_FILE)} {command}", class_="sc-live__without", hidden=True, data_live_file=True
     )
     return section + tag("div", without + from_file, data_search_exclude="true")
+
+
+def terminal_command(calculator: Calculator) -> str:
+    """Return how the calculator is asked in a terminal, in the language that is spoken."""
+    language = "" if spoken() is ENGLISH else f" --language {spoken().code}"
+    return f"scantling calc {calculator.slug}{language}"
 
 
 def _json(data: object) -> str:

@@ -8,7 +8,7 @@ from urllib.parse import quote_plus
 
 from scantling.calculators import SUBJECTS, Calculator, calculators, run_example
 from scantling.measure import Length, plain_money, write_fraction, write_money
-from scantling.pages.calculator_form import calculator_form
+from scantling.pages.calculator_form import calculator_form, terminal_command
 from scantling.pages.calculator_fragment import answer_drawings, answer_html
 from scantling.pages.check_page import link_to_check
 from scantling.pages.choices import Choices
@@ -108,7 +108,7 @@ def _behind(one: Calculator) -> Iterator[str]:
     if one.caution:
         yield f"## {say('Take care')}"
         yield tag("div", tag("p", escape(say(one.caution))), class_="sc-caution")
-    yield say("In a terminal: ") + tag("code", escape(f"scantling calc {one.slug}"))
+    yield say("In a terminal: ") + tag("code", escape(terminal_command(one)))
 
 
 def _links(one: Calculator, plans: tuple[LinkedPlan, ...], folder: str) -> Iterator[str]:
