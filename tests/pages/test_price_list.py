@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from scantling.measure import Money
 from scantling.pages import Choices, prices_page
 from tests.report.test_prices import FIRST, record, shop_with
@@ -31,6 +33,20 @@ def test_a_change_is_told_and_plotted():
     assert plot.content.startswith("<svg")
     assert "2026-10-01" in plot.content
     assert finished == prices_page(shop, after, Choices())
+
+
+def test_plans_are_named_by_their_titles_and_linked():
+    """In the table and in what changed; a title that is hostile is escaped, a plan that went is no link."""
+    shop = shop_with("2026-10-01", glue="7.00")
+    gone = replace(FIRST, plans={**FIRST.plans, "old-stool": FIRST.plans["bench"]})
+    after = record(shop, gone)
+    titles = {"bench": "Harbour <bench>"}
+    page = prices_page(shop, after, Choices(), titles).pages[0].markdown
+    link = '<a href="../plans/bench/">Harbour &lt;bench&gt;</a>'
+
+    assert f'<th scope="row">{link}</th>' in page
+    assert f"<li>{link}: " in page
+    assert "<li>old stool: gone" in page
 
 
 def test_the_plot_shows_what_the_plans_cost_together():

@@ -85,7 +85,8 @@ def _build(folder: Path, how: How, cache: Cache) -> Built:
     if shop.shop is not None and not finished.faults:
         costs = {made.plan.slug: made.cost for made in all_made if made.cost is not None}
         record = price_record(shop.shop, costs, read_price_file(folder))
-        prices = prices_page(shop.shop, record, how.choices)
+        titles = {plan.slug: plan.pages.title for plan in plans if plan.pages is not None}
+        prices = prices_page(shop.shop, record, how.choices, titles)
         finished = replace(
             finished, pages=(*finished.pages, *prices.pages), files=(*finished.files, *prices.files)
         )

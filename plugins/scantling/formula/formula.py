@@ -158,7 +158,7 @@ def _settle(value: Value, amount: Fraction, text: str) -> Value:
 
 
 def _unknown(use: NameUse, known: Iterable[str]) -> Fault:
-    near = did_you_mean(use.name, known, kind="sizes")
+    near = did_you_mean(use.name, known, kind=say("sizes"), tell=say)
     place = Place(start=use.start, end=use.end)
     return Fault("unknown-name", say("there is no size called '{name}'", name=use.name), place, near)
 

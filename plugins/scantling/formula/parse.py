@@ -139,7 +139,7 @@ class _Parser:
 
     def _call(self, name: Token) -> Node:
         if name.text not in FUNCTIONS:
-            near = did_you_mean(name.text, FUNCTIONS, kind="functions")
+            near = did_you_mean(name.text, FUNCTIONS, kind=say("functions"), tell=say)
             complain(
                 "unknown-function",
                 say("there is no function called '{name}'", name=name.text),
@@ -275,7 +275,7 @@ class _Parser:
 def _unit_mend(word: str, multiply: str) -> str:
     """Return the help for a word after a number: the unit that was meant, if it is near one."""
     if len(word) > 2 and nearest(word, UNIT_WORDS):
-        return did_you_mean(word, UNIT_WORDS, kind="units")
+        return did_you_mean(word, UNIT_WORDS, kind=say("units"), tell=say)
     return say("{multiply}; the units are in, ft, mm, cm, m and deg", multiply=multiply)
 
 

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from types import MappingProxyType
 
 from scantling.measure import write_money
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.front_matter import in_front_matter
 from scantling.pages.html import escape, items, tag
+from scantling.pages.plan_names import PlanNames
 from scantling.pages.price_plot import price_plot
 from scantling.report import SHELVES, PriceRecord, PriceReport, compare, price_words
 from scantling.shop import Shop
@@ -18,10 +20,18 @@ PATH = "prices/index.md"
 PLOT = "cost-of-all-plans.svg"
 LATEST = 24
 """Days that the plot shows at most."""
+NO_TITLES: Mapping[str, str] = MappingProxyType({})
 
 
-def prices_page(shop: Shop, record: PriceRecord, choices: Choices) -> Finished:
-    """Return the page, and the plot beside it once there are two days to show."""
+def prices_page(
+    shop: Shop, record: PriceRecord, choices: Choices, titles: Mapping[str, str] = NO_TITLES
+) -> Finished:
+    """Return the page, and the plot beside it once there are two days to show.
+
+    Args:
+        titles: the plans' titles, by folder.
+    """
+    names = PlanNames(titles, choices.folder)
     report = compare(record.before, record) if record.before is not None else None
     history = dict(list(record.history.items())[-LATEST:])
     files = []
@@ -31,8 +41,8 @@ def prices_page(shop: Shop, record: PriceRecord, choices: Choices) -> Finished:
         blocks += [f"## {say('What all plans cost together')}", _plot(list(history))]
     if report is not None:
         changed = say("What changed since {day}", day=report.before.day or say("before"))
-        blocks += [f"## {changed}", _unsearched(_changes(report))]
-    blocks += [f"## {say('What each plan costs')}", _unsearched(_plans(record, choices))]
+        blocks += [f"## {changed}", _unsearched(_changes(report, names))]
+    blocks += [f"## {say('What each plan costs')}", _unsearched(_plans(record, names))]
     blocks += [f"## {say('The list')}", _unsearched(_lists(shop, record))]
     meta = {
         "title": say("Prices"),
@@ -62,22 +72,18 @@ def _plot(days: list[str]) -> str:
     return _unsearched(tag("figure", picture, class_="sc-paper"))
 
 
-def _changes(report: PriceReport) -> str:
-    first, *lines = price_words(report)
-    return tag("p", escape(first)) + items(escape(line.strip()) for line in lines)
+def _changes(report: PriceReport, names: PlanNames) -> str:
+    first, *lines = price_words(report, names.held)
+    return tag("p", escape(first)) + items(names.filled(line.strip()) for line in lines)
 
 
-def _plans(record: PriceRecord, choices: Choices) -> str:
+def _plans(record: PriceRecord, names: PlanNames) -> str:
     before = record.before.plans if record.before else {}
     rows = []
     for slug, plan in record.plans.items():
         old = before.get(slug)
         cells = [
-            tag(
-                "th",
-                tag("a", escape(slug.replace("-", " ")), href=f"../{choices.folder}/{slug}/"),
-                scope="row",
-            ),
+            tag("th", names.link(slug), scope="row"),
             tag("td", escape(write_money(old.cost, record.currency)) if old else "", class_="sc-money"),
             tag("td", escape(write_money(plan.cost, record.currency)), class_="sc-money"),
         ]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -139,8 +139,12 @@ def _no_longer_sold(before: PriceRecord, after: PriceRecord) -> dict[str, tuple[
     return {name: slugs for name, slugs in buyers.items() if slugs}
 
 
-def price_words(report: PriceReport) -> list[str]:
-    """Return the report as lines of plain text."""
+def price_words(report: PriceReport, name_of: Callable[[str], str] = str) -> list[str]:
+    """Return the report as lines of plain text.
+
+    Args:
+        name_of: gives what a plan is called by its folder, which is its name where nothing else is said.
+    """
     currency = report.after.currency
     lines = [_heading(report)]
     lines += [
@@ -150,10 +154,14 @@ def price_words(report: PriceReport) -> list[str]:
     lines += [f"  {_price_line(change, currency)}" for change in report.prices]
     for name, slugs in report.no_longer_sold.items():
         lines.append(
-            say("  no longer sold: {name}, which {plans} bought", name=_name(name), plans=", ".join(slugs))
+            say(
+                "  no longer sold: {name}, which {plans} bought",
+                name=_name(name),
+                plans=", ".join(map(name_of, slugs)),
+            )
         )
     for plan in report.plans:
-        lines += _plan_lines(plan, currency)
+        lines += _plan_lines(plan, name_of(plan.slug), currency)
     if report.before.plans and report.after.plans:
         totals = write_money(report.before.total, currency), write_money(report.after.total, currency)
         lines.append(
@@ -192,19 +200,19 @@ def _price_line(change: PriceChange, currency: str) -> str:
     )
 
 
-def _plan_lines(plan: PlanChange, currency: str) -> Iterator[str]:
+def _plan_lines(plan: PlanChange, called: str, currency: str) -> Iterator[str]:
     if plan.before is None or plan.after is None:
         cost = plan.after or plan.before
         assert cost is not None
         told = mark("{name}: new, {after}") if plan.before is None else mark("{name}: gone, {after}")
-        yield say(told, name=plan.slug, after=write_money(cost.cost, currency))
+        yield say(told, name=called, after=write_money(cost.cost, currency))
         return
     sign = "+" if plan.difference.cents >= 0 else "-"
     moved = f"{sign}{write_money(abs(plan.difference), currency)}"
     costs = write_money(plan.before.cost, currency), write_money(plan.after.cost, currency)
     yield say(
         "{name}: {before} before, {after} now ({moved})",
-        name=plan.slug,
+        name=called,
         before=costs[0],
         after=costs[1],
         moved=moved,

@@ -16,6 +16,8 @@ READING: dict[str, Told] = {
     "to give a number a unit, multiply it by 1 {unit}": "um einer Zahl eine Einheit zu geben, mit 1 {unit} malnehmen",
     "compare it, as in width > 48 in": "vergleichen, wie in width > 48 in",
     # formula
+    "sizes": "Größen",
+    "functions": "Funktionen",
     "there is no size called '{name}'": "eine Größe „{name}“ gibt es nicht",
     "this is more than a million million": "das ist mehr als eine Billion",
     "see what makes it so large": "nachsehen, was es so groß macht",
