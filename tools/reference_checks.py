@@ -25,7 +25,7 @@ def checks_part() -> str:
 def _section(check: Check) -> str:
     lines = [
         f"### {check.name}",
-        f"**{check.title}** {check.meaning}",
+        f"**{check.title}** {check.explained()}",
         f"- It is {_MATTERS[check.severity]}.",
         f"- How to mend it: {check.mend}.",
     ]
