@@ -12,6 +12,8 @@ from scantling.words import language_of, say, speaking
 
 GERMAN = language_of("de")
 WRONG = ("", "q", "1.200", "-7", "1/0 in", "9999999999", "12 furlongs", "1 2 3", "4 of", "2,5,5", "x" * 2_000)
+ENGLISH = re.compile(r"\b(?:length|number|angle|price|weight|area|the|is|of|with|write|to)\b")
+"""Words of the readers' faults that no German has."""
 COMMA = re.compile(r"\d,\d")
 
 
@@ -54,6 +56,8 @@ def test_what_is_wrong_is_told_in_german(slug):
             told = {words for fault in english for words in (fault.message, fault.help) if words}
             same = {words for fault in german for words in (fault.message, fault.help) if words in told}
             assert same == set(), (ask.name, text)
+            for fault in german:
+                assert not ENGLISH.search(re.sub("„.*?“", "", fault.message)), fault.message
 
 
 def test_a_decimal_comma_is_understood():

@@ -4,10 +4,20 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, decimals
+from scantling.calculators.kit import (
+    Ask,
+    Calculator,
+    Example,
+    Figure,
+    Given,
+    Result,
+    Table,
+    decimals,
+    percent,
+)
 from scantling.calculators.kit.picture import ROOM, label, scene
 from scantling.drawing import Axis, Curve, Line, Mark, Plot, Rectangle, Scene, Shape
-from scantling.measure import write_decimal
+from scantling.measure import local_decimal
 from scantling.words import say
 
 _FINE = 10**12
@@ -35,7 +45,7 @@ def compute(given: Given) -> Result:
     celsius = _celsius(given)
     moisture = settled(celsius, given.number("humidity"))
     rows = tuple(
-        (f"{humidity}%", write_decimal(settled(celsius, Fraction(humidity)), 1) + "%")
+        (percent(str(humidity)), percent(local_decimal(settled(celsius, Fraction(humidity)), 1)))
         for humidity in (20, 30, 40, 50, 60, 70, 80)
     )
     figures = (Figure("moisture", say("Wood settles at"), moisture, "%", places=1, main=True),)
@@ -89,10 +99,10 @@ def draw(given: Given, result: Result) -> Scene:
         shapes.append(label((x1 + x2) / 2, y + 52 + (12 if low == 9 else 0), words, size=10))
     for tick in range(0, 31, 5):
         x = left + wide * tick / most
-        shapes += [Line(x, y + 18, x, y + 24, "edge"), label(x, y + 36, f"{tick}%", size=10)]
+        shapes += [Line(x, y + 18, x, y + 24, "edge"), label(x, y + 36, percent(str(tick)), size=10)]
     at = left + wide * min(moisture, most) / most
     shapes.append(Line(at, y - 8, at, y + 18, "accent"))
-    words = f"{decimals(_tenth(result.shape), 1)}%"
+    words = percent(decimals(_tenth(result.shape), 1))
     shapes.append(label(at, y - 14, words, size=14, look="red strong halo"))
     return scene(132, shapes, say("Moisture of wood"), say("Wood settles at {words}.", words=words))
 
@@ -102,7 +112,7 @@ def plot(given: Given, result: Result) -> Plot:
     celsius = _celsius(given)
     points = tuple((float(at), float(settled(celsius, Fraction(at)))) for at in range(0, 96, 5))
     moisture = float(result.shape)
-    mark = Mark(float(given.number("humidity")), moisture, f"{decimals(_tenth(result.shape), 1)}%")
+    mark = Mark(float(given.number("humidity")), moisture, percent(decimals(_tenth(result.shape), 1)))
     return Plot(
         Axis(say("relative humidity, percent"), 0.0, 100.0),
         Axis(say("moisture of the wood, percent"), 0.0, max(30.0, moisture)),

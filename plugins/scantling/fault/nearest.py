@@ -53,8 +53,12 @@ def did_you_mean(
     if len(close) == 1:
         return tell("did you mean '{name}'?", name=close[0])
     if close:
-        return tell("did you mean one of {names}?", names=", ".join(f"'{other}'" for other in close))
+        return tell("did you mean one of {names}?", names=_listed(close, tell))
     if not known:
         return tell("there are no {kind} here yet", kind=kind)
-    names = ", ".join(f"'{other}'" for other in sorted(known)[:12])
+    names = _listed(sorted(known)[:12], tell)
     return tell("the {kind} here are {names}", kind=kind, names=names)
+
+
+def _listed(names: Iterable[str], tell: Callable[..., str]) -> str:
+    return ", ".join(tell("'{name}'", name=name) for name in names)

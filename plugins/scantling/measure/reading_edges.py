@@ -47,9 +47,11 @@ def left_over(text: str, at: int, noun: str) -> NoReturn:
     stop = max(len(text.rstrip()), start + 1)
     if text[start] == ",":
         mend = say("take it away; decimals have a point, as in 2.5")
-        complain("comma", say("a comma has no place in a {noun}", noun=noun), start, start + 1, mend)
-    message = say("'{text}' is left over after the {noun}", text=text[start:stop], noun=noun)
-    complain("left-over", message, start, stop, say("take it away, or write the {noun} alone", noun=noun))
+        complain("comma", say("a comma has no place in a {noun}", noun=say(noun)), start, start + 1, mend)
+    message = say("'{text}' is left over after the {noun}", text=text[start:stop], noun=say(noun))
+    complain(
+        "left-over", message, start, stop, say("take it away, or write the {noun} alone", noun=say(noun))
+    )
 
 
 def is_none(text: str, noun: str, mend: str) -> NoReturn:
@@ -58,7 +60,7 @@ def is_none(text: str, noun: str, mend: str) -> NoReturn:
     article = "an" if noun[0] in "aeiou" else "a"
     complain(
         f"not-{article}-{noun}",
-        say("'{text}' is no {noun}", text=text.strip(), noun=noun),
+        say("'{text}' is no {noun}", text=text.strip(), noun=say(noun)),
         start,
         max(start, stop),
         mend,

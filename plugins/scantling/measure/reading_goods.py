@@ -140,7 +140,7 @@ def _number_and_unit(text: str, noun: str, units: Mapping[str, U], mend: str) ->
         near = did_you_mean(name, units, kind=say("units"), tell=say) if nearest(name, units) else mend
         complain(
             "unknown-unit",
-            say("there is no unit of {noun} called '{name}'", noun=noun, name=name),
+            say("there is no unit of {noun} called '{name}'", noun=say(noun), name=name),
             start,
             len(text.rstrip()),
             near,

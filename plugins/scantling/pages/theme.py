@@ -45,6 +45,8 @@ TEMPLATE_WORDS = (
     mark("Where this page stands"),
     mark("Loading the page"),
     mark("Show lengths in"),
+    mark("There is no page here"),
+    mark("It may have moved, or its address is mistyped."),
 )
 """What the templates say of themselves; they look for it under `extra.scantling_words`."""
 

@@ -3,7 +3,7 @@
 from scantling.calculators.kit.answer import Answer, fault_data, fault_lines
 from scantling.calculators.kit.ask import MEANT, Ask, nearest_is
 from scantling.calculators.kit.calculator import SUBJECTS, Calculator, Example
-from scantling.calculators.kit.given import Given, decimals, exactly, fine, fraction, off_by
+from scantling.calculators.kit.given import Given, decimals, exactly, fine, fraction, off_by, percent
 from scantling.calculators.kit.lists import Batch, Offer, Panel
 from scantling.calculators.kit.result import Figure, Result, Table, Value
 from scantling.calculators.kit.run import answer
@@ -35,5 +35,6 @@ __all__ = [
     "fraction",
     "nearest_is",
     "off_by",
+    "percent",
     "show",
 ]

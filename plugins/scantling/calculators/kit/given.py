@@ -134,6 +134,11 @@ def decimals(number: Fraction | int, places: int) -> str:
     return f"{about}{'-' if number < 0 and whole else ''}" + local_marks(f"{front:,}{tail}")
 
 
+def percent(number: str) -> str:
+    """Write a number of percent."""
+    return say("{number}%", number=number)
+
+
 def off_by(size: str, off: Length) -> str:
     """Say that a rounded length is so much too long or too short."""
     return say("{size} too long", size=size) if off > Length(0) else say("{size} too short", size=size)

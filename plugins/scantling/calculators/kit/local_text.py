@@ -12,6 +12,7 @@ _OF = re.compile(r"(?<=\d) of (?=\d)")
 
 def local_text(text: str) -> str:
     """Return the text of an answer with the language's decimal mark, and its word for `4 of 720 mm`."""
-    if spoken().decimal != ".":
-        text = _POINT.sub(spoken().decimal, text)
+    if spoken().decimal == ",":
+        # a list whose items have commas of their own is easier to read with another sign between them
+        text = _POINT.sub(",", text.replace(", ", "; "))
     return _OF.sub(say(" of "), text)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from scantling.calculators.kit.given import decimals, exactly, fine, fraction, off_by
+from scantling.calculators.kit.given import decimals, exactly, fine, fraction, off_by, percent
 from scantling.calculators.kit.result import Figure, Value
 from scantling.measure import (
     Angle,
@@ -73,7 +73,7 @@ def show(figure: Figure, display: Display, currency: str) -> Shown:
     else:
         shop, exact, off, over = cell(value, display, currency, figure.places), "", "", ""
         if figure.unit:
-            shop = f"{shop} {figure.unit}" if figure.unit != "%" else f"{shop}%"
+            shop = f"{shop} {figure.unit}" if figure.unit != "%" else percent(shop)
         if isinstance(value, Fraction) and figure.unit != "%":
             exact = _finer(value, figure.places)
     number, unit = plain(value, figure.unit)

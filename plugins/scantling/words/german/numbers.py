@@ -80,6 +80,7 @@ NUMBERS: dict[str, Told] = {
     "Screws, glue and finish": "Schrauben, Leim und Oberfläche",
     "Numbers at the bench": "Zahlen an der Werkbank",
     # given
+    "{number}%": "{number} %",
     "{size} too long": "{size} zu lang",
     "{size} too short": "{size} zu kurz",
     # lists

@@ -7,6 +7,7 @@ from scantling.words.language import Told
 READING: dict[str, Told] = {
     # nearest
     "the {kind} here are {names}": "{kind} hier: {names}",
+    "'{name}'": "„{name}“",
     "did you mean '{name}'?": "war „{name}“ gemeint?",
     "did you mean one of {names}?": "war eines von diesen gemeint: {names}?",
     "there are no {kind} here yet": "hier gibt es noch keine {kind}",
