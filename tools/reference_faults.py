@@ -94,7 +94,7 @@ def _texts(function: ast.AST) -> dict[str, str]:
         if isinstance(node, ast.Assign) and len(node.targets) == 1:
             target, value = node.targets[0], node.value
             if isinstance(target, ast.Name):
-                found[target.id] = _text(value, {})
+                found[target.id] = _text(value, found)
             elif isinstance(target, ast.Tuple) and isinstance(value, ast.Tuple):
                 pairs = zip(target.elts, value.elts, strict=False)
                 found |= {name.id: _text(one, {}) for name, one in pairs if isinstance(name, ast.Name)}
@@ -146,6 +146,10 @@ def _text(node: ast.expr, named: dict[str, str]) -> str:
         return named.get(node.id, "")
     if isinstance(node, ast.Call) and _name(node.func) in {"say", "mark"} and node.args:
         return re.sub(r"\{\w+\}", "…", _text(node.args[0], named))
+    if isinstance(node, ast.Call) and _name(node.func) == "counted" and len(node.args) > 1:
+        return re.sub(r"\{\w+\}", "…", _text(node.args[1], named))
+    if isinstance(node, ast.IfExp):
+        return _text(node.body, named)
     if isinstance(node, ast.BinOp) and isinstance(node.op, ast.Add):
         return _text(node.left, named) + _text(node.right, named)
     return ""
