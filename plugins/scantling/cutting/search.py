@@ -100,6 +100,8 @@ class Search:
         hard, begun = 0, self.steps.most * 6 // 10
         for tried, amounts in enumerate(self._lists()):
             if tried == MOST_LISTS or self.steps.left == 0:
+                # the lists after this one are never looked at, even where this one is excluded later
+                self.rest = min(self.rest, self.cost(amounts))
                 self.undecided.append(amounts)
                 return
             if self._excluded(amounts, 0):
