@@ -7,6 +7,9 @@ from collections.abc import Sequence
 from scantling.cutting.needs import Need
 from scantling.cutting.steps import Steps
 
+MANY = 64
+"""Where more boards of a sort than this are possible, trying each number of them is work that counts."""
+
 
 def lists_between(
     prices: Sequence[int],
@@ -22,7 +25,7 @@ def lists_between(
     The cheapest first; of equal cost, the one with fewest boards first.
 
     Returns:
-        The lists, or None where there are more than `limit`.
+        The lists, or None where there are more than `limit`, or too many to try in the steps allowed.
     """
     size = len(prices)
     found: list[tuple[int, ...]] = []
@@ -41,6 +44,10 @@ def lists_between(
         j = order[depth]
         price = prices[j]
         top = most[j] if price == 0 else min(most[j], (high - 1 - spent) // price)
+        if size > 1 and top > MANY:
+            steps.done += top * len(needs)
+            if steps.left == 0:
+                return False
         for amount in range(top, -1, -1):
             cost = spent + amount * price
             money = high - 1 - cost
