@@ -3,23 +3,29 @@
 from __future__ import annotations
 
 from scantling.cutting.family import Family
-from scantling.cutting.insertion import fill, orders, shuffled
+from scantling.cutting.insertion import fill, orders
 from scantling.cutting.layout import Layout
-from scantling.cutting.steps import Chance, Steps
+from scantling.cutting.steps import Steps
+
+SHARE = 4
+"""No further order of pieces is tried once an answer took this part of the work allowed."""
+
+WEIGHTS = (8, 8, 8)
+"""What a longer section, a new one, and room beside a piece weigh."""
 
 
 def greedy(family: Family, steps: Steps) -> list[Layout] | None:
     """Fill one board after another with the sort that costs least for what it takes up."""
     best = None
-    chance = Chance()
-    for turn in range(1):
-        for base in orders(family):
-            order = shuffled(base, chance, 0 if turn == 0 else 4)
-            found = _one_by_one(family, order, steps, ((8, 8, 8), (8, 4, 8), (4, 8, 4))[turn % 3])
-            if found is not None:
-                key = (sum(layout.sort.price for layout in found), len(found))
-                if best is None or key < best[0]:
-                    best = (key, found)
+    enough = steps.done + steps.most // SHARE
+    for order in orders(family):
+        if best is not None and steps.done > enough:
+            break
+        found = _one_by_one(family, order, steps, WEIGHTS)
+        if found is not None:
+            key = (sum(layout.sort.price for layout in found), len(found))
+            if best is None or key < best[0]:
+                best = (key, found)
     return None if best is None else best[1]
 
 

@@ -7,7 +7,7 @@ from typing import Any
 
 from scantling.cutting.family import Family, Sort
 from scantling.cutting.layout import Layout, Section, Strip
-from scantling.cutting.steps import Chance, Steps
+from scantling.cutting.steps import Steps
 
 Lie = tuple[int, int, int]
 """A way for a piece to lie: 1 if turned, its length and width as the strip runs."""
@@ -140,11 +140,3 @@ def orders(family: Family) -> list[list[int]]:
         lambda k: (-kinds[k].length - kinds[k].width, k),
     ]
     return [sorted(every, key=key) for key in keys]
-
-
-def shuffled(order: list[int], chance: Chance, swaps: int) -> list[int]:
-    """Return the order with some pieces moved."""
-    order = list(order)
-    for _ in range(swaps):
-        order.insert(chance.below(len(order)), order.pop(chance.below(len(order))))
-    return order
