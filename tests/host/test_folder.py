@@ -30,6 +30,11 @@ def article(path: Path) -> str:
     return found[0]
 
 
+def after_picture(html: str) -> str:
+    """Return a page without its first picture, which the plugin puts into it and other hosts link to."""
+    return re.sub(r"<img [^>]*>", "", html, count=1)
+
+
 def test_a_folder_builds_to_the_same_articles(tmp_path):
     """`scantling pages` and the plugin give a reader the same, page for page, file for file."""
     site = write_site(tmp_path / "site", stool=BENCH, evil=hostile_plan())
@@ -46,7 +51,7 @@ def test_a_folder_builds_to_the_same_articles(tmp_path):
     assert len(themed) == 6
     for path in made:
         if path in themed:
-            assert article(ours / path) == article(plain / path), path
+            assert after_picture(article(ours / path)) == after_picture(article(plain / path)), path
         else:
             assert (ours / path).read_bytes() == (plain / path).read_bytes(), path
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.support.axe import violations
+from tests.support.whole_page import violations
 
 pytestmark = [pytest.mark.browser, pytest.mark.timeout(600)]  # the first one builds the site
 

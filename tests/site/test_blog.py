@@ -9,7 +9,7 @@ import feedparser
 import pytest
 from PIL import Image
 
-from tests.support.axe import violations
+from tests.support.whole_page import violations
 
 pytestmark = [
     pytest.mark.browser,

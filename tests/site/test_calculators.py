@@ -10,7 +10,7 @@ import pytest
 from scantling.calculators import SLUGS, run
 from scantling.measure import Display
 from scantling.pages.calculator_fragment import answer_html
-from tests.support.axe import violations
+from tests.support.whole_page import violations
 
 pytestmark = pytest.mark.browser
 

@@ -10,8 +10,8 @@ import pytest
 
 from scantling.pages import Choices, make_pages
 from scantling.source import read_catalog
-from tests.support.axe import violations
 from tests.support.catalogs import BENCH, EVIL, hostile_plan, write_catalog
+from tests.support.whole_page import violations
 
 pytestmark = pytest.mark.browser
 MOST = 60_000

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from tests.support.axe import violations
 from tests.support.live_page import choose, told, wait
+from tests.support.whole_page import violations
 
 pytestmark = [pytest.mark.browser, pytest.mark.timeout(300)]
 SCREENS = {"phone": {"width": 390, "height": 844}, "desktop": {"width": 1280, "height": 900}}

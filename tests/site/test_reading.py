@@ -9,6 +9,8 @@ import sys
 
 import pytest
 
+from tests.support.whole_page import lay_out
+
 pytestmark = [pytest.mark.browser, pytest.mark.timeout(600)]  # the first one builds the site
 
 PHONE = {"width": 390, "height": 844}
@@ -44,6 +46,7 @@ READ_LISTS = """() => {
 
 def read_lists(page) -> tuple[list[tuple], list[tuple]]:
     """Return the materials list and the cut list as a reader sees them."""
+    lay_out(page)
     materials, cuts = page.evaluate(READ_LISTS)
     return [tuple(row) for row in materials], [tuple(row) for row in cuts]
 

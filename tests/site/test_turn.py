@@ -14,8 +14,8 @@ from scantling.measure import Display, read_length
 from scantling.plan import Choice
 from scantling.report import plan_data, report_on
 from scantling.source import load_plan, load_shop
-from tests.support.axe import violations
 from tests.support.live_page import BENCH, DESKTOP, PHONE, READY, choose, fresh_pages, wait
+from tests.support.whole_page import violations
 from tools import chromium
 
 pytestmark = [pytest.mark.browser, pytest.mark.timeout(600)]

@@ -7,6 +7,8 @@ from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from typing import Any
 
+from tests.support.whole_page import lay_out
+
 READY = 90_000
 """Milliseconds that the engine may take on a busy machine."""
 PHONE = {"width": 390, "height": 844}
@@ -39,21 +41,10 @@ def choose(page, name: str, text: str) -> None:
     size(page, name).press("Tab")
 
 
-IN_SIGHT = """part => {
-  const late = [part, ...part.querySelectorAll("*")];
-  for (let above = part.parentElement; above; above = above.parentElement) late.push(above);
-  const laid = late.filter(one => getComputedStyle(one).contentVisibility === "auto");
-  for (const one of laid) one.style.contentVisibility = "visible";
-  const words = part.innerText;
-  for (const one of laid) one.style.contentVisibility = "";
-  return words;
-}"""
-"""The words of a part of a page as a reader sees them who scrolls there; what is far is laid out late."""
-
-
 def fragment(page, name: str) -> str:
     """Return the words of a piece of the page, with plain spaces."""
-    words = page.locator(f'[data-fragment="{name}"]').evaluate(IN_SIGHT)
+    lay_out(page)
+    words = page.locator(f'[data-fragment="{name}"]').inner_text()
     return re.sub(r"\s+", " ", words.replace("\N{NO-BREAK SPACE}", " "))
 
 

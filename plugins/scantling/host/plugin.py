@@ -19,6 +19,7 @@ from mkdocs.utils.templates import TemplateContext
 from scantling.build import Built, Cache, How, build_catalog
 from scantling.fault import Severity
 from scantling.host.config import ScantlingConfig
+from scantling.host.first_picture import with_first_picture
 from scantling.host.kept_file import KeptFile, PageFile, Published
 from scantling.host.links import broken_links
 from scantling.host.look import add_templates, language_for, leave_out_trip, speak, wake_pages, wear_look
@@ -46,6 +47,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         self.viewer = ""
         self.published = Published()
         self.cache: Cache | None = None
+        self.files: Files | None = None
         self.publishing = Publishing(log.warning)
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
@@ -117,6 +119,7 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         From here on the theme's templates are compiled once and remembered.
         """
         del config
+        self.files = files if self.config.enabled else None
         remember_templates(env, self.cache)
         if self.finished is not None:
             self._warn(broken_links(self.finished.links, files))
@@ -152,7 +155,8 @@ class ScantlingPlugin(BasePlugin[ScantlingConfig]):  # type: ignore[no-untyped-c
         """Let go of what was put into a page of ours, and mend what the theme's templates got wrong."""
         del config
         take_out(page)
-        return mend(output)
+        output = mend(output)
+        return output if self.files is None else with_first_picture(output, page.file, self.files)
 
     def on_post_template(self, output: str, *, template_name: str, config: MkDocsConfig) -> str:
         """Mend the same in a page that no file stands behind, such as that for a wrong address."""

@@ -1,15 +1,20 @@
-"""What axe-core finds wrong with a page: what would keep people out."""
+"""A page laid out as a whole: its words, and what axe-core finds wrong with it."""
 
 from __future__ import annotations
 
 from axe_playwright_python.sync_playwright import Axe
 
 LAID_OUT = "*, *::before, *::after { content-visibility: visible !important; }"
-"""What is far away is laid out as it comes near; axe-core would measure it where it does not stand yet."""
+"""What is far away is laid out as it comes near; until then it has no words, and no place to be measured."""
+
+
+def lay_out(page) -> None:
+    """Lay out all of a page, as a reader does who scrolls to its end."""
+    page.add_style_tag(content=LAID_OUT)
 
 
 def violations(page) -> list[tuple[str, list[str]]]:
     """Return the rules that a page breaks, each with the pieces that break it."""
-    page.add_style_tag(content=LAID_OUT)
+    lay_out(page)
     found = Axe().run(page).response["violations"]
     return [(one["id"], [node["html"][:140] for node in one["nodes"]]) for one in found]
