@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from scantling.formula import Value
-from scantling.measure import Angle, Length, write_fraction, write_length, write_number
+from scantling.measure import Angle, Length, local_marks, write_fraction, write_length, write_number
 from scantling.plan.fitted import Choice
 from scantling.plan.model import Plan
 
@@ -94,4 +94,8 @@ def _unique(slug: str, taken: set[str]) -> str:
 def describe_choice(plan: Plan, choice: Choice) -> str:
     """Return a choice in words, for messages: "width 36 in"; nothing for the usual sizes."""
     chosen: Iterable[tuple[str, Value]] = (*choice.sizes.items(), *choice.options.items())
-    return ", ".join(f"{name} {write_choice(value)}" for name, value in chosen if value != _usual(plan, name))
+    return ", ".join(f"{name} {_told(value)}" for name, value in chosen if value != _usual(plan, name))
+
+
+def _told(value: Value) -> str:
+    return value if isinstance(value, str) else local_marks(write_choice(value))
