@@ -20,10 +20,10 @@ Entry = tuple[int, Any, Chain]
 """A length, minus the worth that it holds, and how."""
 Strips = list[tuple[int, int, list[Entry]]]
 """For each width of strip: how many there may be, and what it can hold at each length."""
-Rated = tuple[int, Any, int, Chain, float]
-"""A strip of some length: width, worth, how many at most, how it is made up, worth for width."""
-Profile = tuple[int, list[Rated]]
-"""A length of section, and the strips that it can have, by falling rate."""
+Rated = tuple[float, int, Any, int, Chain]
+"""A strip of some length: minus its rate of worth for width, width, worth, how many at most, how made up."""
+Profile = tuple[int, list[Rated], list[Rated]]
+"""A length of section, the strips that it can have, by falling rate, and those that are just so long."""
 Best = tuple[Any, Chain]
 """A worth, and how it is made up."""
 Place = tuple[int, int]
@@ -71,7 +71,7 @@ def best_boards(
         places = [place for place, room in enumerate(rooms) if room[1] == side]
         _fill_rooms(profiles, side, [(place, rooms[place][0]) for place in places], targets, best, steps)
     return [
-        None if one is None else (one[0], _counts(one[1], grid.kinds), (grid.across, one[1])) for one in best
+        None if one is None else (one[0], counts_of(one[1], grid.kinds), (grid.across, one[1])) for one in best
     ]
 
 
@@ -89,15 +89,19 @@ def _fill_rooms(
     against that rate than the whole board may.
     """
     longest = max(length for _, length in places)
-    bounds = [_most_in(strips, side) for length, strips in profiles if length <= longest]
+    profiles = [profile for profile in profiles if profile[0] <= longest]
+    bounds = [
+        max([strip[2] + _most_in(strips, side - strip[1]) for strip in fresh if strip[1] <= side], default=0)
+        for _, strips, fresh in profiles
+    ]
     ranked = sorted(range(len(bounds)), key=lambda number: -bounds[number] / profiles[number][0])
     known: dict[int, Best] = {}
     top = 0.0
     for number in ranked:
-        length, strips = profiles[number]
+        length, strips, fresh = profiles[number]
         if bounds[number] <= top * length:
             break
-        stack = _stack(strips, steps, side, top * length)
+        stack = _stack(strips, fresh, steps, side, top * length)
         if stack is not None:
             known[number] = stack
             top = stack[0] / length
@@ -113,7 +117,7 @@ def _fill_rooms(
     sections: list[Entry] = []
     high: Any = 0
     for number, bound in enumerate(bounds):
-        length, strips = profiles[number]
+        length, strips, fresh = profiles[number]
         least = min(
             goal - top * (room - length)
             for goal, (_, room) in zip(goals, places, strict=False)
@@ -122,7 +126,7 @@ def _fill_rooms(
         least = max(least, high)
         if bound <= least:
             continue
-        stack = _stack(strips, steps, side, least)
+        stack = _stack(strips, fresh, steps, side, least)
         if stack is not None:
             high = stack[0]
             sections.append((length, *stack))
@@ -167,49 +171,80 @@ def _strips(grid: Grid, worths: Sequence[Worth], steps: Steps, longest: int, wid
 
 
 def _profiles(strips: Strips) -> list[Profile]:
-    """Return for each length of section what strips it can have: (length, strips by falling rate)."""
+    """Return for each length at which a section can have a strip worth more than before what it can have.
+
+    A strip is of no use where a narrower one is worth as much.
+    """
     events: list[tuple[int, int, Entry]] = [
         (entry[0], row, entry) for row, (_, _, entries) in enumerate(strips) for entry in entries if entry[0]
     ]
-    events.sort(key=lambda event: event[:2])
-    rows: list[tuple[int, Any, int, Chain]] = [(width, 0, most, ()) for width, most, _ in strips]
+    events.sort(key=_place_of)
+    rows: list[Rated] = [(0.0, width, 0, most, ()) for width, most, _ in strips]
+    worths: list[Any] = [0] * len(rows)
     found: list[Profile] = []
     position, size = 0, len(events)
     while position < size:
         length = events[position][0]
+        changed = []
         while position < size and events[position][0] == length:
-            _, row, entry = events[position]
-            rows[row] = (rows[row][0], -entry[1], rows[row][2], entry[2])
+            _, row, (_, loss, chain) = events[position]
+            _, width, _, most, _ = rows[row]
+            rows[row] = (loss / width * (1 + 1e-12), width, -loss, most, chain)
+            worths[row] = -loss
+            changed.append(row)
             position += 1
-        useful: list[Rated] = []
-        last: Any = 0
-        for width, value, most, chain in rows:
-            if value > last:
-                last = value
-                useful.append((width, value, most, chain, value / width * (1 + 1e-12)))
-        useful.sort(key=_falling_rate)
-        found.append((length, useful))
+        fresh = [rows[row] for row in changed if worths[row] > max(worths[:row], default=0)]
+        if fresh:
+            found.append((length, _useful(rows), fresh))
     return found
 
 
-def _falling_rate(strip: Rated) -> float:
-    return -strip[4]
+def _useful(rows: list[Rated]) -> list[Rated]:
+    """Return the strips worth more than all narrower ones, by falling rate."""
+    useful: list[Rated] = []
+    most: Any = 0
+    for strip in rows:
+        if strip[2] > most:
+            most = strip[2]
+            useful.append(strip)
+    useful.sort()
+    return useful
+
+
+def _place_of(event: tuple[int, int, Entry]) -> tuple[int, int]:
+    return event[:2]
 
 
 def _most_in(strips: list[Rated], side: int) -> float:
     """Return a bound on what a stack within `side` can be worth; strips by falling rate."""
     bound, left = 0.0, side
-    for width, _, most, _, rate in strips:
+    for fall, width, _, most, _ in strips:
         room = min(most, side // width) * width
         if room >= left:
-            return bound + rate * left
-        bound += rate * room
+            return bound - fall * left
+        bound -= fall * room
         left -= room
     return bound
 
 
-def _stack(strips: list[Rated], steps: Steps, side: int, target: Worth) -> Best | None:
-    """Return the best stack of strips within `side` worth more than `target` as (worth, chain), or None."""
+def _stack(strips: list[Rated], fresh: list[Rated], steps: Steps, side: int, target: Worth) -> Best | None:
+    """Return the best stack of strips within `side` worth more than `target` as (worth, chain), or None.
+
+    One strip must be fresh: with none as long as the section, a shorter section would do.
+    """
+    best: Best | None = None
+    for strip in fresh:
+        _, width, value, most, inside = strip
+        if width <= side and value + _most_in(strips, side - width) > target:
+            rest = [(*one[:3], most - 1, one[4]) if one is strip else one for one in strips]
+            found = _fullest(rest, steps, side - width, target, (value, (inside, 1, ())))
+            if found is not None:
+                target, best = found[0], found
+    return best
+
+
+def _fullest(strips: list[Rated], steps: Steps, side: int, target: Worth, begun: Best) -> Best | None:
+    """Return the best that a stack that is begun can become with what else fits within `side`, or None."""
     size = len(strips)
     best: Best | None = None
     nodes = 4
@@ -220,14 +255,14 @@ def _stack(strips: list[Rated], steps: Steps, side: int, target: Worth) -> Best 
         if worth > target:
             target, best = worth, (worth, chain)
         for index in range(at, size):
-            width, value, most, inside, rate = strips[index]
+            fall, width, value, most, inside = strips[index]
             copies = room // width
             if copies >= most:
-                if worth + rate * room <= target:
+                if worth - fall * room <= target:
                     return
                 copies = most
             elif index + 1 < size:
-                if worth + copies * value + (room - copies * width) * strips[index + 1][4] <= target:
+                if worth + copies * value - (room - copies * width) * strips[index + 1][0] <= target:
                     return
             elif worth + copies * value <= target:
                 return
@@ -235,7 +270,7 @@ def _stack(strips: list[Rated], steps: Steps, side: int, target: Worth) -> Best 
                 deeper(index + 1, room - copies * width, worth + copies * value, (inside, copies, chain))
                 copies -= 1
 
-    deeper(0, side, 0, ())
+    deeper(0, side, *begun)
     steps.done += nodes * 3 // 2
     return best
 
@@ -276,7 +311,7 @@ def _board(sections: list[Entry], steps: Steps, length: int, target: Worth) -> B
     return best
 
 
-def _counts(chain: Chain, kinds: int) -> list[int]:
+def counts_of(chain: Chain, kinds: int) -> list[int]:
     counts = [0] * kinds
     while chain:
         (section, _), chain = chain
