@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import prod
 
 from scantling.cutting.bars import bar_need, bars_of
 from scantling.cutting.diving import Diver, Known
 from scantling.cutting.family import Family
 from scantling.cutting.greedy import greedy
-from scantling.cutting.holding import PanelPatterns
+from scantling.cutting.holding import PanelPatterns, TrueBoards
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need
 from scantling.cutting.rebuild import Rebuilder
@@ -39,6 +40,15 @@ LEAVE = 100_000
 DIVE = 40_000
 """How many steps a dive may take at the first effort."""
 
+TRUE_EFFORT = 2
+"""At this effort, boards are looked at that hold no more of a kind than there are."""
+
+TRUE_LEAVE = 200_000
+"""How many steps that may take for a list."""
+
+MANY_WAYS = 2_500
+"""Where there are more ways to choose pieces for a board, that is not tried."""
+
 
 class PanelCutter:
     """The search's knowledge of sheets and rips."""
@@ -60,6 +70,8 @@ class PanelCutter:
                 self.needs.append(need)
         self.known: Known = {}
         self.answer: list[Layout] | None = None
+        self.true_boards = TrueBoards(family, steps)
+        self.true: dict[Amounts, Relaxation] = {}
         self.bases: dict[Amounts, list[tuple[float, int, tuple[int, ...]]]] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
 
@@ -129,7 +141,28 @@ class PanelCutter:
                 self.needs.append(need)
                 return True
             self.bases[amounts] = self.relaxation.bases
-        return False
+        return effort == TRUE_EFFORT and self._truly_excluded(amounts)
+
+    def _truly_excluded(self, amounts: Amounts) -> bool:
+        """Return whether a list can be excluded because no board holds more of a kind than there are.
+
+        That is dear to find where there are many ways to choose pieces for a board; it is left then.
+        """
+        ways = prod(kind.count + 1 for kind in self.family.kinds)
+        if self.relaxation is None or ways > MANY_WAYS:
+            return False
+        until = min(self.steps.most, self.steps.done + TRUE_LEAVE)
+        self.true_boards.until = until
+        relaxation = Relaxation(self.true_boards, self.steps)
+        try:
+            need = relaxation.of_list(amounts, until=until)
+        except Unfinished:
+            return False
+        if need is None:
+            self.true[amounts] = relaxation
+            return False
+        self.needs.append(need)
+        return True
 
     def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
         """Rebuild the boards of a list, or lay whole patterns on them."""
@@ -142,7 +175,7 @@ class PanelCutter:
             self.relaxation.bases = self.bases[amounts]
             until = min(self.steps.most, self.steps.done + DIVE * effort * effort)
             diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known, until)
-            found = diver.dive(amounts, 1 + effort, self.relaxation)
+            found = diver.dive(amounts, 1 + effort, self.true.get(amounts, self.relaxation))
         return Verdict.UNDECIDED if found is None else found
 
 

@@ -7,12 +7,13 @@ section, least when it is the end of a strip. Each piece goes where it leaves mo
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import inf
 from typing import Any
 
 from scantling.cutting.family import Family
 from scantling.cutting.insertion import lies
 from scantling.cutting.layout import Layout, Section, Strip
-from scantling.cutting.steps import Chance, Steps
+from scantling.cutting.steps import FACTOR, MASK, SUMMAND, Chance, Steps
 
 OpenBoard = list[Any]
 """[sort, across, spare length, length, width, sections]; a section is [length, spare width, strips], a strip
@@ -20,6 +21,10 @@ OpenBoard = list[Any]
 
 PATIENCE = 50
 """By so many hundredths what is left may be more than the least that was left, for a while."""
+
+LOT = 15 << 33
+"""One place in sixteen is passed over: where these bits of the chance are all clear (written out in `put`,
+where most of the time is spent)."""
 
 
 class Rebuilder:
@@ -33,6 +38,13 @@ class Rebuilder:
             for across in (False, True)
         }
         self.areas = [kind.length * kind.width for kind in family.kinds]
+        self.keys = [
+            self.areas,
+            [kind.length for kind in family.kinds],
+            [kind.width for kind in family.kinds],
+            [max(kind.length, kind.width) * 2 + min(kind.length, kind.width) for kind in family.kinds],
+        ]
+        """By which pieces may be put in order: the largest first."""
         self.boards = [self.empty(number, bool(chance.below(2))) for number in self.sorts]
         self.left: list[int] = []
 
@@ -144,21 +156,12 @@ class Rebuilder:
         """
         chance, areas = self.chance, self.areas
         boards = [
-            [b[0], b[1], b[2], b[3], b[4], [[s[0], s[1], [[t[0], t[1], t[2]] for t in s[2]]] for s in b[5]]]
-            for b in boards
+            [number, across, spare, length, width, [[s[0], s[1], [t[:] for t in s[2]]] for s in sections]]
+            for number, across, spare, length, width, sections in boards
         ]
         strip_value = (30 + chance.below(60)) / 100
         side_value = strip_value + (1 - strip_value) * (chance.below(100) / 100)
-        kinds = self.family.kinds
-        mode = chance.below(4)
-        if mode == 0:
-            keys = areas
-        elif mode == 1:
-            keys = [k.length for k in kinds]
-        elif mode == 2:
-            keys = [k.width for k in kinds]
-        else:
-            keys = [max(k.length, k.width) * 2 + min(k.length, k.width) for k in kinds]
+        keys = self.keys[chance.below(4)]
         loose = sorted(loose, key=lambda k: (-keys[k] * (80 + chance.below(40)), k))
         left: list[int] = []
         for place, kind in enumerate(loose):
@@ -171,20 +174,21 @@ class Rebuilder:
 
     def put(self, boards: list[OpenBoard], kind: int, strip_value: float, side_value: float) -> bool:  # noqa: PLR0915
         """Put a piece where it leaves most; return whether there was a place."""
-        best: float | None = None
+        best = inf
         where: tuple[OpenBoard, tuple[int, int, int], Any, Any] | None = None
-        chance = self.chance
+        state = self.chance.state
         work = 3
         for board in boards:
+            number, across, spare, _, wide, sections = board
             work += 1
-            spare, wide = board[2], board[4]
-            for way in self.ways[board[0], board[1]][kind]:
+            for way in self.ways[number, across][kind]:
                 _, length, width = way
-                if length <= spare and chance.below(16):
+                if length <= spare:
+                    state = (state * FACTOR + SUMMAND) & MASK
                     cost = length * (wide - side_value * (wide - width))
-                    if best is None or cost < best:
+                    if cost < best and state & LOT:
                         best, where = cost, (board, way, None, None)
-                for section in board[5]:
+                for section in sections:
                     slen, free, strips = section
                     work += len(strips)
                     more = length - slen
@@ -196,24 +200,26 @@ class Rebuilder:
                                 more * (wide - side_value * free - strip_value * (wide - free))
                                 + side_value * width * length
                             )
-                        if best is None or cost < best:
+                        if cost < best:
                             best, where = cost, (board, way, section, None)
                     for strip in strips:
-                        wider = width - strip[0]
-                        more = strip[1] + length - slen
-                        if more > spare or wider > free or not chance.below(16):
+                        swidth, used, _ = strip
+                        more = used + length - slen
+                        wider = width - swidth
+                        if more > spare or wider > free:
                             continue
-                        wider = max(wider, 0)
-                        cost = strip_value * strip[0] * length
+                        state = (state * FACTOR + SUMMAND) & MASK
+                        if not state & LOT:
+                            continue
+                        cost = strip_value * swidth * length
                         if more > 0:
                             cost += more * (wide - side_value * free - strip_value * (wide - free))
-                        else:
-                            more = 0
-                        if wider:
-                            new = slen + more
-                            cost += side_value * wider * new - strip_value * wider * (new - strip[1] - length)
-                        if best is None or cost < best:
+                        if wider > 0:
+                            new = slen + more if more > 0 else slen
+                            cost += side_value * wider * new - strip_value * wider * (new - used - length)
+                        if cost < best:
                             best, where = cost, (board, way, section, strip)
+        self.chance.state = state
         self.steps.done += work // 2
         if where is None:
             return False

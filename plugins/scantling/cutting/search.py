@@ -21,8 +21,8 @@ FEW = 4
 """So many lists are looked at one by one before all prices are looked at together."""
 
 
-ENOUGH = 4
-"""With so much effort a list still undecided is left so, once two fifths of the work allowed is done."""
+ENOUGH = 3
+"""With so much effort a list still undecided is left so when two fifths of the work allowed are done."""
 
 
 class Verdict(Enum):
@@ -130,11 +130,9 @@ class Search:
     def _settle(self) -> None:
         """Exclude or fill the undecided lists, from the cheapest up, with more and more effort."""
         effort = 1
-        while (
-            self.undecided
-            and self.steps.left > 0
-            and (effort < ENOUGH or self.steps.done < self.steps.most * 2 // 5)
-        ):
+        while self.undecided and self.steps.left > 0:
+            if effort == ENOUGH:
+                self.steps.most = self.steps.most * 2 // 5
             waiting = [a for a in self.undecided if self.cost(a) < self.top]
             waiting.sort(key=lambda a: -self._ease(a))
             self.undecided = []

@@ -26,11 +26,12 @@ class Steps:
         return max(0, self.most - self.done)
 
 
-class Chance:
-    """Repeatable choices that look random: the same on every machine.
+FACTOR, SUMMAND, MASK = 6364136223846793005, 1442695040888963407, (1 << 64) - 1
+"""The constants of the linear congruential generator of Knuth's MMIX."""
 
-    A linear congruential generator with the constants of Knuth's MMIX.
-    """
+
+class Chance:
+    """Repeatable choices that look random: the same on every machine."""
 
     __slots__ = ("state",)
 
@@ -39,5 +40,5 @@ class Chance:
 
     def below(self, limit: int) -> int:
         """Return a whole number from 0 up to, but not including, `limit`."""
-        self.state = (self.state * 6364136223846793005 + 1442695040888963407) & 0xFFFFFFFFFFFFFFFF
+        self.state = (self.state * FACTOR + SUMMAND) & MASK
         return (self.state >> 33) % limit
