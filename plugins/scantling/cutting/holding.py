@@ -6,9 +6,8 @@ from collections.abc import Sequence
 
 from scantling.cutting.family import Family
 from scantling.cutting.relaxation import Held
-from scantling.cutting.sections import Full, Grid, Worth, best_boards
+from scantling.cutting.sections import Grid, best_boards
 from scantling.cutting.steps import Steps
-from scantling.cutting.tallied import Tallied
 
 
 class PanelPatterns:
@@ -34,37 +33,12 @@ class PanelPatterns:
         each: list[float] = [0] * len(self.family.kinds)
         for row, worth in zip(self.rows, worths, strict=True):
             each[row] = worth
-        for number, grid in enumerate(self.grids):
+        for grid in self.grids:
             rooms = [(self.family.sorts[j].length, self.family.sorts[j].width) for j in sorts]
             rooms = [room[::-1] for room in rooms] if grid.across else rooms
-            for place, held in enumerate(self.boards(number, each, rooms, targets)):
+            for place, held in enumerate(best_boards(grid, each, rooms, targets, self.steps)):
                 if held is not None:
                     found[place].append((held[0], [held[1][row] for row in self.rows], held[2]))
         for patterns in found:
             patterns.sort(key=lambda one: -one[0])
         return found
-
-    def boards(
-        self, number: int, worths: Sequence[Worth], rooms: Sequence[tuple[int, int]], targets: Sequence[Worth]
-    ) -> list[Full | None]:
-        """Return the best board for each room, with its first cuts as in one of the grids."""
-        return best_boards(self.grids[number], worths, rooms, targets, self.steps)
-
-
-class TrueBoards(PanelPatterns):
-    """The same, but no board holds more pieces of a kind than there are."""
-
-    def __init__(self, family: Family, steps: Steps) -> None:
-        super().__init__(family, steps)
-        self.tallied = [Tallied(grid, steps) for grid in self.grids]
-        self.until = steps.most
-
-    def boards(
-        self, number: int, worths: Sequence[Worth], rooms: Sequence[tuple[int, int]], targets: Sequence[Worth]
-    ) -> list[Full | None]:
-        """Return the best board for each room.
-
-        Raises:
-            Unfinished: when the steps have reached `until`.
-        """
-        return self.tallied[number].best_boards(worths, rooms, targets, self.until)

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from math import prod
 
 from scantling.cutting.bars import bar_need, bars_of
-from scantling.cutting.diving import Diver, Known
+from scantling.cutting.diving import Diver, Known, lay
+from scantling.cutting.exhaustion import Exhaustion
 from scantling.cutting.family import Family
 from scantling.cutting.greedy import greedy
-from scantling.cutting.holding import PanelPatterns, TrueBoards
+from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need
 from scantling.cutting.rebuild import Rebuilder
@@ -40,14 +42,14 @@ LEAVE = 100_000
 DIVE = 40_000
 """How many steps a dive may take at the first effort."""
 
-TRUE_EFFORT = 2
-"""At this effort, boards are looked at that hold no more of a kind than there are."""
+EXHAUSTS = 2
+"""At this effort, all that boards can hold is tried where there are few pieces."""
 
-TRUE_LEAVE = 200_000
-"""How many steps that may take for a list."""
-
-MANY_WAYS = 2_500
+MANY_WAYS = 5_000
 """Where there are more ways to choose pieces for a board, that is not tried."""
+
+EXHAUSTION = 300_000
+"""How many steps that may take for a list."""
 
 
 class PanelCutter:
@@ -70,8 +72,7 @@ class PanelCutter:
                 self.needs.append(need)
         self.known: Known = {}
         self.answer: list[Layout] | None = None
-        self.true_boards = TrueBoards(family, steps)
-        self.true: dict[Amounts, Relaxation] = {}
+        self.exhaustion = Exhaustion(family, self.needs[0], steps)
         self.bases: dict[Amounts, list[tuple[float, int, tuple[int, ...]]]] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
 
@@ -141,28 +142,7 @@ class PanelCutter:
                 self.needs.append(need)
                 return True
             self.bases[amounts] = self.relaxation.bases
-        return effort == TRUE_EFFORT and self._truly_excluded(amounts)
-
-    def _truly_excluded(self, amounts: Amounts) -> bool:
-        """Return whether a list can be excluded because no board holds more of a kind than there are.
-
-        That is dear to find where there are many ways to choose pieces for a board; it is left then.
-        """
-        ways = prod(kind.count + 1 for kind in self.family.kinds)
-        if self.relaxation is None or ways > MANY_WAYS:
-            return False
-        until = min(self.steps.most, self.steps.done + TRUE_LEAVE)
-        self.true_boards.until = until
-        relaxation = Relaxation(self.true_boards, self.steps)
-        try:
-            need = relaxation.of_list(amounts, until=until)
-        except Unfinished:
-            return False
-        if need is None:
-            self.true[amounts] = relaxation
-            return False
-        self.needs.append(need)
-        return True
+        return False
 
     def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
         """Rebuild the boards of a list, or lay whole patterns on them."""
@@ -170,13 +150,34 @@ class PanelCutter:
         rounds = ROUNDS[min(effort, len(ROUNDS) - 1)]
         if self.large and self.answer:
             return Verdict.UNDECIDED
+        if effort == EXHAUSTS and self.relaxation is not None:
+            with suppress(Unfinished):
+                return self._exhausted(amounts)
         found = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1)).run(rounds)
         if found is None and effort >= 1 and self.relaxation is not None and amounts in self.bases:
             self.relaxation.bases = self.bases[amounts]
             until = min(self.steps.most, self.steps.done + DIVE * effort * effort)
             diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known, until)
-            found = diver.dive(amounts, 1 + effort, self.true.get(amounts, self.relaxation))
+            found = diver.dive(amounts, 1 + effort, self.relaxation)
         return Verdict.UNDECIDED if found is None else found
+
+    def _exhausted(self, amounts: Amounts) -> list[Layout] | Verdict:
+        """Fill the boards of a list, or prove that nobody can.
+
+        Raises:
+            Unfinished: where that takes too long.
+        """
+        if prod(kind.count + 1 for kind in self.family.kinds) > MANY_WAYS:
+            raise Unfinished
+        until = min(self.steps.most, self.steps.done + EXHAUSTION)
+        chosen = self.exhaustion.choose(amounts, self.needs, until)
+        if chosen is None:
+            return Verdict.IMPOSSIBLE
+        counts, boards, chance = [kind.count for kind in self.family.kinds], [], Chance()
+        for sort, (_, laid) in chosen:
+            board, counts = lay(self.family, sort, laid, counts, self.steps, chance)
+            boards.append(board)
+        return Rebuilder(self.family, [], self.steps, chance).layouts_of(boards)
 
 
 def area_need(family: Family) -> Need:

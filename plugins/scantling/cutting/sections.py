@@ -26,8 +26,6 @@ Profile = tuple[int, list[Rated], list[Rated]]
 """A length of section, the strips that it can have, by falling rate, and those that are just so long."""
 Best = tuple[Any, Chain]
 """A worth, and how it is made up."""
-Full = tuple[Worth, list[int], tuple[bool, Chain]]
-"""A board: its worth, how many of each kind it holds, in which direction it is cut first and how made up."""
 Place = tuple[int, int]
 """Which room, and its length."""
 
@@ -63,7 +61,7 @@ def best_boards(
     rooms: Sequence[tuple[int, int]],
     targets: Sequence[Worth],
     steps: Steps,
-) -> list[Full | None]:
+) -> list[tuple[Worth, list[int], tuple[bool, Chain]] | None]:
     """Return for each room (length, width) the best worth above its target and the counts, or None."""
     strips = _strips(grid, worths, steps, max(room[0] for room in rooms), max(room[1] for room in rooms))
     profiles = _profiles(strips)
@@ -73,8 +71,7 @@ def best_boards(
         places = [place for place, room in enumerate(rooms) if room[1] == side]
         _fill_rooms(profiles, side, [(place, rooms[place][0]) for place in places], targets, best, steps)
     return [
-        None if one is None else (one[0], counts_of(one[1], grid.kinds), (grid.across, one[1]))
-        for one in best
+        None if one is None else (one[0], _counts(one[1], grid.kinds), (grid.across, one[1])) for one in best
     ]
 
 
@@ -314,8 +311,7 @@ def _board(sections: list[Entry], steps: Steps, length: int, target: Worth) -> B
     return best
 
 
-def counts_of(chain: Chain, kinds: int) -> list[int]:
-    """Return how many of each kind a pattern holds."""
+def _counts(chain: Chain, kinds: int) -> list[int]:
     counts = [0] * kinds
     while chain:
         (section, _), chain = chain

@@ -1,4 +1,4 @@
-"""Patterns that hold no more of a kind than there are."""
+"""All that a board can hold, when few pieces are wanted."""
 
 from __future__ import annotations
 
@@ -11,21 +11,21 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from scantling.cutting import Problem
+from scantling.cutting.every_board import every_board
 from scantling.cutting.family import Family, families
-from scantling.cutting.holding import TrueBoards
 from scantling.cutting.steps import Steps
 from tests.cutting.checking import generated, solved
 
 Thing = TypeVar("Thing")
 LENGTH, WIDTH = 20, 10
 PARTS = st.lists(
-    st.tuples(st.integers(2, 19), st.integers(2, 9), st.integers(1, 2), st.booleans(), st.integers(1, 30)),
+    st.tuples(st.integers(2, 19), st.integers(2, 9), st.integers(1, 2), st.booleans()),
     min_size=1,
     max_size=3,
 )
 
 
-def _family(parts: Sequence[tuple[int, int, int, bool, int]]) -> Family:
+def _family(parts: Sequence[tuple[int, int, int, bool]]) -> Family:
     data = {
         "unit": "in",
         "kerf": 0,
@@ -40,7 +40,7 @@ def _family(parts: Sequence[tuple[int, int, int, bool, int]]) -> Family:
                 "width": min(length, width),
                 "grain": "any" if may_turn else "length",
             }
-            for number, (length, width, count, may_turn, _) in enumerate(parts)
+            for number, (length, width, count, may_turn) in enumerate(parts)
         ],
     }
     return families(Problem.from_data(data))[0]
@@ -77,46 +77,46 @@ def _fits(rectangles: list[tuple[int, int]], long: int, wide: int) -> bool:
     return any(sum(map(section, sections)) <= long for sections in _shared_out(rectangles))
 
 
-def _best_by_trying(family: Family, worths: Sequence[int], *, across: bool) -> int:
-    """Return the most that a board can hold of the parts there are, found by trying every choice."""
-    scale = family.scale
-    long, wide = (WIDTH // scale, LENGTH // scale) if across else (LENGTH // scale, WIDTH // scale)
-    best = 0
+def _held_by_trying(family: Family) -> set[tuple[int, ...]]:
+    """Return all that a board can hold of the parts there are, found by trying every choice."""
+    held = set()
+    sort = family.sorts[0]
     for taken in product(*(range(kind.count + 1) for kind in family.kinds)):
-        worth = sum(n * w for n, w in zip(taken, worths, strict=True))
         pieces = [kind for kind, n in zip(family.kinds, taken, strict=True) for _ in range(n)]
-        if worth <= best:
-            continue
         for turns in product(*((False, True) if kind.may_turn else (False,) for kind in pieces)):
             lying = [
-                (kind.length, kind.width) if across == turned else (kind.width, kind.length)
+                (kind.width, kind.length) if turned else (kind.length, kind.width)
                 for kind, turned in zip(pieces, turns, strict=True)
             ]
-            if _fits(lying, long, wide):
-                best = worth
+            if _fits(lying, sort.length, sort.width) or _fits(
+                [one[::-1] for one in lying], sort.width, sort.length
+            ):
+                held.add(taken)
                 break
-    return best
+    return held
 
 
-@settings(max_examples=60, deadline=None)
-@given(PARTS, st.sampled_from([0, 1]))
-def test_the_best_board_is_the_one_found_by_trying_every_choice(
-    parts: list[tuple[int, int, int, bool, int]], number: int
-) -> None:
-    """No board holds more than there are, and none that is possible is worth more."""
+@settings(max_examples=15, deadline=None)
+@given(PARTS, st.integers(0, 150))
+def test_every_board_is_found(parts: list[tuple[int, int, int, bool]], least: int) -> None:
+    """What is found is all that a board can hold of so much area, without what another board holds too."""
     family = _family(parts)
-    worths = [part[4] for part in parts[: len(family.kinds)]]
-    boards = TrueBoards(family, Steps(10**9))
-    room = (WIDTH // family.scale, LENGTH // family.scale)
-    (found,) = boards.boards(number, worths, [room if number else room[::-1]], [0])
+    areas = [kind.length * kind.width for kind in family.kinds]
+    found = {held for held, _ in every_board(family, 0, areas, least, Steps(10**9), 10**9)}
 
-    assert (0 if found is None else found[0]) == _best_by_trying(family, worths, across=bool(number))
-    if found is not None:
-        assert all(n <= kind.count for n, kind in zip(found[1], family.kinds, strict=True))
-        assert found[0] == sum(n * w for n, w in zip(found[1], worths, strict=True))
+    large = {
+        taken
+        for taken in _held_by_trying(family)
+        if sum(n * area for n, area in zip(taken, areas, strict=True)) >= max(1, least)
+    }
+    assert found == {one for one in large if not any(_is_less(one, other) for other in large)}
 
 
-@pytest.mark.parametrize("seed", [31, 40, 97, 115, 260])
-def test_what_only_too_many_of_a_part_could_fill_is_ruled_out(seed: int) -> None:
-    """Cheaper boards that would do if parts could be taken twice are ruled out, and the answer is proved."""
+def _is_less(one: tuple[int, ...], other: tuple[int, ...]) -> bool:
+    return one != other and all(a <= b for a, b in zip(one, other, strict=True))
+
+
+@pytest.mark.parametrize("seed", [13, 25, 31, 97, 115, 260])
+def test_what_fractions_of_boards_could_do_is_ruled_out_by_trying_everything(seed: int) -> None:
+    """With few pieces, cheaper boards that only fractions could fill are ruled out; the answer is proved."""
     assert solved(generated(seed)).proved
