@@ -12,10 +12,12 @@ from scantling.cutting.packing import Filled
 from scantling.cutting.refill import Pieces, Refill, fullest_first
 from scantling.cutting.relaxation import Relaxation
 from scantling.cutting.rounding import Rounding, Stand
-from scantling.cutting.steps import Chance, Steps
+from scantling.cutting.steps import DEFAULT_STEPS, Chance, Steps
 
 QUICK = 3_000
 """So many rounds of refilling come before the linear programme."""
+PATIENT = 10 * QUICK
+"""So many come, again and again, where more work is allowed than for a plan: up to half of what is beyond."""
 
 
 class OneLength:
@@ -36,6 +38,9 @@ class OneLength:
         steps = self.steps
         while self._open() and self._refilled(QUICK, steps.most // 4):
             pass
+        patience = (steps.most - DEFAULT_STEPS) // 2
+        while self._open() and steps.done < patience:
+            self._refilled(PATIENT, patience)
         if self._open():
             self._round()
         filled = [(0, self._pattern(board)) for board in self.best]

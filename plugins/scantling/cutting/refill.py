@@ -1,6 +1,9 @@
 """Filling boards of one length as full as can be, and emptying a few to fill them better.
 
 Which sums some pieces can make is held as the bits of one large number: a piece shifts them.
+
+Of two ways that leave as much over, the one with the greater sum of squared loads is better (Falkenauer's
+measure for bin packing): what is unused then gathers on few boards, until a loose piece finds room there.
 """
 
 from __future__ import annotations
@@ -78,12 +81,16 @@ class Refill:
                     pool = rest
                 else:
                     fresh.append([])
-            left = sum(pool)
-            if left <= unused:
+            left, loads = sum(pool), [sum(board) for board in fresh]
+            if left < unused or (left == unused and self._gathers(chosen, loads)):
                 unused, self.loose = left, pool
-                for at, board in zip(chosen, fresh, strict=True):
-                    self.boards[at], self.loads[at] = board, sum(board)
+                for at, board, load in zip(chosen, fresh, loads, strict=True):
+                    self.boards[at], self.loads[at] = board, load
         return not self.loose
+
+    def _gathers(self, chosen: Sequence[int], loads: Sequence[int]) -> bool:
+        """Return whether what is unused on the chosen boards lies together at least as much as before."""
+        return sum([load * load for load in loads]) >= sum([self.loads[at] ** 2 for at in chosen])
 
     def _some(self) -> list[int]:
         """Return two to four boards, most often one of them not full."""
