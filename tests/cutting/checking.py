@@ -23,6 +23,26 @@ def generated(seed: int) -> dict[str, Any]:
     return made_problem(seed)
 
 
+def crosscut_problem(
+    lengths: list[int], counts: list[int], stock: list[tuple[int, int]], kerf: int, **more: int
+) -> dict[str, Any]:
+    """Return a problem of full-width parts of boards 4 wide."""
+    return {
+        "unit": "in",
+        "kerf": kerf,
+        "stages": 3,
+        "stock": [
+            {"id": f"s{i}", "family": "f", "length": length, "width": 4, "price": price}
+            for i, (length, price) in enumerate(stock)
+        ],
+        "parts": [
+            {"id": f"p{i}", "from": "f", "count": count, "length": length, "width": 4, "grain": "length"}
+            for i, (length, count) in enumerate(zip(lengths, counts, strict=True))
+        ],
+        **more,
+    }
+
+
 def shuffled(data: dict[str, Any], seed: int) -> dict[str, Any]:
     """Return the same problem with its stock and parts in another order."""
     mixed = dict(data, stock=list(data["stock"]), parts=list(data["parts"]))

@@ -15,30 +15,10 @@ from scantling.cutting.choosing import Chooser, aims_of
 from scantling.cutting.family import families
 from scantling.cutting.shopping import solve_family
 from scantling.cutting.steps import Steps
-from tests.cutting.checking import generated, solved
+from tests.cutting.checking import crosscut_problem, generated, solved
 
 Pattern = tuple[int, ...]
 KEEP = 12
-
-
-def problem(
-    lengths: list[int], counts: list[int], stock: list[tuple[int, int]], kerf: int, **more: int
-) -> dict[str, Any]:
-    """Return a problem of full-width parts of boards 4 wide."""
-    return {
-        "unit": "in",
-        "kerf": kerf,
-        "stages": 3,
-        "stock": [
-            {"id": f"s{i}", "family": "f", "length": length, "width": 4, "price": price}
-            for i, (length, price) in enumerate(stock)
-        ],
-        "parts": [
-            {"id": f"p{i}", "from": "f", "count": count, "length": length, "width": 4, "grain": "length"}
-            for i, (length, count) in enumerate(zip(lengths, counts, strict=True))
-        ],
-        **more,
-    }
 
 
 def every_answer(data: dict[str, Any]) -> Iterator[list[tuple[int, Pattern]]]:
@@ -99,7 +79,7 @@ def test_no_way_of_crosscutting_a_few_parts_leaves_a_better_offcut(
 ) -> None:
     """Every way is tried: none costs less, needs fewer boards, or leaves a longer offcut that is kept."""
     counts = [data.draw(st.integers(1, 2)) for _ in lengths]
-    case = problem(lengths, counts, stock, kerf, keep_length=keep)
+    case = crosscut_problem(lengths, counts, stock, kerf, keep_length=keep)
     best = min(measures(boards, case) for boards in every_answer(case))
     assert of_answer(solved(case), case)[:3] == best[:3]
 
@@ -111,7 +91,7 @@ def test_of_two_boards_none_are_set_less_often(
 ) -> None:
     """Where two boards of a length are cut, no equally good way has fewer settings of the stop."""
     counts = [data.draw(st.integers(1, 3)) for _ in lengths]
-    case = problem(lengths, counts, [stock], kerf)
+    case = crosscut_problem(lengths, counts, [stock], kerf)
     answer = solved(case)
     if len(answer.boards) <= 2:
         best = min(
@@ -122,13 +102,13 @@ def test_of_two_boards_none_are_set_less_often(
 
 def test_what_is_left_over_lies_together() -> None:
     """Four of 24 in fill one board of 96 in, so that the other is left 56 in long in one piece."""
-    answer = solved(problem([24, 20], [4, 2], [(96, 5)], 0))
+    answer = solved(crosscut_problem([24, 20], [4, 2], [(96, 5)], 0))
     assert [offcut.length for board in answer.boards for offcut in board.offcuts] == [56]
 
 
 def test_too_short_an_offcut_is_worth_nothing() -> None:
     """Offcuts shorter than the shop keeps do not count: then the settings decide."""
-    case = problem([40, 30, 20], [2, 2, 2], [(96, 5)], 0, keep_length=80)
+    case = crosscut_problem([40, 30, 20], [2, 2, 2], [(96, 5)], 0, keep_length=80)
     assert of_answer(solved(case), case) == min(measures(boards, case) for boards in every_answer(case))
 
 
@@ -159,7 +139,7 @@ def test_the_choice_helps() -> None:
 
 def test_an_offcut_that_can_be_kept_comes_before_few_settings() -> None:
     """The aims stand in their order: a longer offcut is worth another setting."""
-    case = problem([50, 30, 10], [1, 2, 2], [(100, 5)], 0, keep_length=KEEP)
+    case = crosscut_problem([50, 30, 10], [1, 2, 2], [(100, 5)], 0, keep_length=KEEP)
     assert of_answer(solved(case), case) == min(measures(boards, case) for boards in every_answer(case))
 
 

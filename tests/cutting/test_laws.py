@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from itertools import product
-from typing import Any
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from scantling.cutting import cuts_in_order
-from tests.cutting.checking import generated, scaled, shuffled, solved
+from tests.cutting.checking import crosscut_problem, generated, scaled, shuffled, solved
 
 SEEDS = st.integers(0, 2_000)
 
@@ -81,22 +80,6 @@ def test_another_choice_of_stock_never_raises_a_proved_cost(seed: int, data: st.
         assert more.cost <= less.cost
 
 
-def _tiny(lengths: list[int], counts: list[int], stock: list[tuple[int, int]], kerf: int) -> dict[str, Any]:
-    return {
-        "unit": "in",
-        "kerf": kerf,
-        "stages": 3,
-        "stock": [
-            {"id": f"s{i}", "family": "f", "length": length, "width": 4, "price": price}
-            for i, (length, price) in enumerate(stock)
-        ],
-        "parts": [
-            {"id": f"p{i}", "from": "f", "count": count, "length": length, "width": 4, "grain": "length"}
-            for i, (length, count) in enumerate(zip(lengths, counts, strict=True))
-        ],
-    }
-
-
 def _least_by_trying(lengths: list[int], counts: list[int], stock: list[tuple[int, int]], kerf: int) -> int:
     """Return the least cost, found by trying every set of parts on every board."""
     known: dict[tuple[int, ...], int] = {(0,) * len(counts): 0}
@@ -129,7 +112,7 @@ def test_small_problems_have_the_cost_that_trying_everything_finds(
 ) -> None:
     """Crosscutting a few parts costs what an exhaustive search says, and is proved."""
     counts = [data.draw(st.integers(1, 3)) for _ in lengths]
-    answer = solved(_tiny(lengths, counts, stock, kerf))
+    answer = solved(crosscut_problem(lengths, counts, stock, kerf))
     assert (answer.cost, answer.proved) == (_least_by_trying(lengths, counts, stock, kerf), True)
 
 
@@ -145,6 +128,6 @@ def test_another_length_on_sale_never_raises_the_cost_of_crosscutting(
 ) -> None:
     """A few parts crosscut are always proved, so one more length to choose from cannot cost more."""
     counts = [data.draw(st.integers(1, 4)) for _ in lengths]
-    more, less = (solved(_tiny(lengths, counts, some, kerf)) for some in (stock, stock[:-1]))
+    more, less = (solved(crosscut_problem(lengths, counts, some, kerf)) for some in (stock, stock[:-1]))
     assert more.proved
     assert more.cost <= less.cost

@@ -114,7 +114,9 @@ def cut_together(
     strips: list[OffcutPiece] = []
     wanted: list[Wanted] = []
     for number, lot in enumerate(lots):
-        strips += _cut_lot(lot, number if len(lots) > 1 else None, shop, wanted)
+        from_offcuts, from_stock = _cut_lot(lot, number if len(lots) > 1 else None, shop)
+        strips += from_offcuts
+        wanted += from_stock
     order = write_order(wanted, shop, name=" ".join(lot.fitted.plan.slug for lot in lots))
     answer = solve_by_family(order.problem, steps=steps, memory=memory)
     return CuttingPlan(
@@ -132,19 +134,18 @@ def plan_problem(fitted: FittedPlan, shop: Shop) -> Problem:
     Raises:
         Faulty: where a part marked as coming from an offcut does not fit and has no other stock.
     """
-    wanted: list[Wanted] = []
-    for _ in _cut_lot(Lot(fitted), None, shop, wanted):
-        pass
+    _, wanted = _cut_lot(Lot(fitted), None, shop)
     return write_order(wanted, shop).problem
 
 
-def _cut_lot(lot: Lot, number: int | None, shop: Shop, wanted: list[Wanted]) -> Iterator[OffcutPiece]:
-    """Yield what is cut from offcut strips, and add what is to be cut from stock to `wanted`."""
+def _cut_lot(lot: Lot, number: int | None, shop: Shop) -> tuple[list[OffcutPiece], list[Wanted]]:
+    """Return what is cut from offcut strips, and what is to be cut from stock."""
     fitted = lot.fitted
     hosts = {offcut.of for offcut in fitted.offcuts}
     trimmed = [part for part in fitted.parts if part.part.source.offcut_of in hosts]
     pieces, left = cut_trimmings(trimmed, fitted.offcuts, shop.kerf)
     from_trimmings = {part.id for part in trimmed}
+    wanted: list[Wanted] = []
     faults: list[Fault] = []
     for part in fitted.parts:
         count = left.get(part.id, 0) if part.id in from_trimmings else part.count
@@ -157,7 +158,7 @@ def _cut_lot(lot: Lot, number: int | None, shop: Shop, wanted: list[Wanted]) -> 
             wanted.append(Wanted(part, stocks, blanks, fitted.plan.slug, name))
     if faults:
         raise Faulty(faults)
-    yield from pieces * lot.copies
+    return list(pieces) * lot.copies, wanted
 
 
 def _stocks_of_host(part: FittedPart, fitted: FittedPlan, from_trimmings: set[str]) -> tuple[str, ...]:
