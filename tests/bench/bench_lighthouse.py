@@ -41,6 +41,7 @@ HEAD = """# How light the pages are
 
 Lighthouse {version}, mobile preset (a slow phone on a slow line, simulated), local Chromium, {machine}:
 `{command}`. The middle of {times} runs; 100 is the best mark. *KB* is all that the page fetches, packed.
+Load of the machine when the run began: {load:.1f}; other work on it lowers the mark for performance.
 
 | page | performance | accessibility | best practices | seo | KB |
 |---|---|---|---|---|---|
@@ -57,7 +58,13 @@ def main(argv: list[str]) -> int:
     given = parser.parse_args(argv)
     machine = f"{os.cpu_count()} cores, Python {platform.python_version()}"
     command = 'make bench ARGS="lighthouse --write"'
-    text = HEAD.format(version=LIGHTHOUSE.version, machine=machine, command=command, times=given.times)
+    text = HEAD.format(
+        version=LIGHTHOUSE.version,
+        machine=machine,
+        command=command,
+        times=given.times,
+        load=os.getloadavg()[0],
+    )
     with ThreadingHTTPServer(("127.0.0.1", 0), partial(_Packing, directory=str(given.site))) as server:
         threading.Thread(target=server.serve_forever, daemon=True).start()
         for name, path in PAGES.items():
