@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 import re
-from itertools import pairwise
+from dataclasses import replace
+from itertools import combinations, pairwise
 from xml.etree import ElementTree as ET
 
 import pytest
@@ -155,3 +156,22 @@ def test_a_full_sheet_stays_small():
     assert math.isclose(
         boxes(cut_diagram(picture), "A")[0].width / boxes(cut_diagram(picture), "A")[0].height, 12 / 9
     )
+
+
+@pytest.mark.parametrize("like", [1, 6])
+@pytest.mark.parametrize("name", ["2x4 no. 1", "3/4 exterior plywood no. 1", "cedar picket no. 11"])
+def test_the_words_of_the_heading_stand_apart(name, like):
+    """Name, size and the word for the grain never run into each other, whatever face the machine has."""
+    told = replace(board([20, 30]), name=name, like_this=like, has_grain=True)
+    scene = cut_diagram(told)
+    top = [shape for shape in scene.shapes if isinstance(shape, Text) and shape.y < 35]
+    spans = []
+    for words in top:
+        room = text_width(words.words, words.size, bold="strong" in words.look)
+        left = words.x - room if words.anchor == "end" else words.x
+        spans.append((words.y, left, left + room))
+
+    assert len(spans) == 3
+    for (y1, left1, right1), (y2, left2, right2) in combinations(spans, 2):
+        assert abs(y1 - y2) >= 12 or right1 + 4 < left2 or right2 + 4 < left1
+    assert all(left >= 0 and right <= scene.width for _, left, right in spans)

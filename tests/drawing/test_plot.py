@@ -7,7 +7,18 @@ from itertools import pairwise
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from scantling.drawing import Axis, Circle, Curve, Mark, Plot, Polyline, plot_scene, round_ticks
+from scantling.drawing import (
+    Axis,
+    Circle,
+    Curve,
+    Mark,
+    Plot,
+    Polyline,
+    Text,
+    plot_scene,
+    round_ticks,
+    text_width,
+)
 
 
 @given(st.integers(-10_000, 10_000), st.integers(1, 10_000), st.integers(2, 10))
@@ -47,3 +58,18 @@ def test_steps_hold_until_the_next_point():
 
     for (x1, y1), (x2, y2) in pairwise(curve.points):
         assert x1 == x2 or y1 == y2
+
+
+def test_the_words_of_a_mark_stand_clear_of_the_curve():
+    """Where the cost climbs just after the reader's size, its words stand before it and not on the line."""
+    steps = Curve(((0, 1), (30, 2), (34, 3), (38, 4), (60, 5)), steps=True)
+    plot = Plot(Axis("width, in", 0, 60), Axis("cost, $", 0, 6), (steps,), (Mark(30, 2, "$115.58"),))
+    scene = plot_scene(plot)
+
+    words = next(shape for shape in scene.shapes if isinstance(shape, Text) and shape.words == "$115.58")
+    line = next(shape for shape in scene.shapes if isinstance(shape, Polyline) and len(shape.points) > 3)
+    left, right = words.x, words.x + text_width("$115.58", words.size, bold=True)
+    for (x1, y1), (x2, y2) in pairwise(line.points):
+        is_beside = max(x1, x2) < left or min(x1, x2) > right
+        is_over = max(y1, y2) < words.y - words.size or min(y1, y2) > words.y + 2
+        assert is_beside or is_over

@@ -21,6 +21,8 @@ _TITLE, _LABEL, _SMALL, _KEY = 14.0, 11.5, 10.0, 11.0
 _LEFT, _RIGHT = 10.0, 26.0
 _LOWEST_STRIP, _HIGHEST = 26.0, 150.0
 """A strip gets at least so much height, if the whole board then stays below the other."""
+_HEADING = 15.0
+"""What a second line of the heading takes."""
 _CIRCLE = 17.0
 """Room between the middles of two numbers in circles."""
 
@@ -63,7 +65,7 @@ def cut_diagram(board: BoardPicture, *, width: float = 440.0) -> Scene:
     if board.length_shown:
         y += 16
         shapes.append(across(frame.x(0), frame.x(board.length), y, board.length_shown, to=bottom))
-    if _width_fits(board, frame):
+    if _width_fits(board, frame.upscale):
         shapes.append(upright(frame.top, bottom, width - 12, board.width_shown, to=frame.x(board.length)))
     notes, y = _notes(board, frame, unnamed, y + 12, width)
     return Scene(width, y + 4, (*shapes, *notes), f"{board.name}, {board.size}", told(board))
@@ -91,7 +93,9 @@ def _frame(board: BoardPicture, width: float) -> _Frame:
     thinnest = min([board.width, *(piece.width for piece in board.pieces)])
     wanted = min(_LOWEST_STRIP / thinnest, _HIGHEST / board.width)
     crossed = any(cut.x1 == cut.x2 for cut in board.cuts)
-    return _Frame(left, 26.0 + (_CIRCLE + 6 if crossed else 0), scale, max(scale, wanted))
+    upscale = max(scale, wanted)
+    folded = _HEADING if _is_folded(board, upscale, width) else 0.0
+    return _Frame(left, 26.0 + folded + (_CIRCLE + 6 if crossed else 0), scale, upscale)
 
 
 def _says_size(offcut: OffcutPicture, frame: _Frame) -> bool:
@@ -100,27 +104,47 @@ def _says_size(offcut: OffcutPicture, frame: _Frame) -> bool:
     return any(any(letter.isdigit() for letter in line) for line in _offcut_words(offcut, length, height))
 
 
-def _width_fits(board: BoardPicture, frame: _Frame) -> bool:
+def _width_fits(board: BoardPicture, upscale: float) -> bool:
     """Return whether the board is drawn wide enough for a dimension line with words."""
-    room = board.width * frame.upscale
+    room = board.width * upscale
     return bool(board.width_shown) and text_width(board.width_shown, 11) + 6 <= room
 
 
-def _heading(board: BoardPicture, frame: _Frame, width: float) -> list[Shape]:
+def _name(board: BoardPicture) -> str:
     like = say(" ({count} boards cut alike)", count=board.like_this) if board.like_this > 1 else ""
-    name = board.name + like
-    shapes: list[Shape] = [Text(_LEFT, 15, name, _TITLE, look="ink strong")]
-    size = board.size
-    if board.width_shown and not _width_fits(board, frame) and board.width_shown not in size:
-        size = f"{size} × {board.width_shown}"
-    after = _LEFT + text_width(name, _TITLE) + 10
-    shapes.append(Text(after, 15, size, _LABEL, look="soft"))
-    if board.has_grain and after + text_width(size, _LABEL) + 80 < width:
-        y = 11.0
+    return board.name + like
+
+
+def _size(board: BoardPicture, upscale: float) -> str:
+    """Return the board's size, with its width where no dimension line has room for it."""
+    if board.width_shown and not _width_fits(board, upscale) and board.width_shown not in board.size:
+        return f"{board.size} × {board.width_shown}"
+    return board.size
+
+
+def _after_name(board: BoardPicture) -> float:
+    return _LEFT + text_width(_name(board), _TITLE, bold=True) + 10
+
+
+def _is_folded(board: BoardPicture, upscale: float, width: float) -> bool:
+    """Return whether the size stands below the name: beside it, it would run into the word for the grain."""
+    grain = text_width(say("grain"), _SMALL) + 72 if board.has_grain else 0.0
+    return _after_name(board) + text_width(_size(board, upscale), _LABEL) + grain > width - _LEFT
+
+
+def _heading(board: BoardPicture, frame: _Frame, width: float) -> list[Shape]:
+    folded = _is_folded(board, frame.upscale, width)
+    x, y = (_LEFT, 15 + _HEADING) if folded else (_after_name(board), 15.0)
+    shapes: list[Shape] = [
+        Text(_LEFT, 15, _name(board), _TITLE, look="ink strong"),
+        Text(x, y, _size(board, frame.upscale), _LABEL, look="soft"),
+    ]
+    if board.has_grain:
+        level = y - 4
         shapes += [
-            Text(width - 62, 15, "grain", _SMALL, "end", "soft"),
-            arrow(width - 40, y, width - 10, y, head=6, look="edge"),
-            arrow(width - 28, y, width - 58, y, head=6, look="edge"),
+            Text(width - 62, y, say("grain"), _SMALL, "end", "soft"),
+            arrow(width - 40, level, width - 10, level, head=6, look="edge"),
+            arrow(width - 28, level, width - 58, level, head=6, look="edge"),
         ]
     return shapes
 
@@ -161,7 +185,7 @@ def _offcut_words(offcut: OffcutPicture, length: float, height: float) -> list[s
 
 def _letter_fits(piece: PiecePicture, frame: _Frame) -> bool:
     _, _, length, height = frame.box(piece)
-    return length >= text_width(piece.letter, _LABEL) + 3 and height >= _LABEL
+    return length >= text_width(piece.letter, _LABEL, bold=True) + 3 and height >= _LABEL
 
 
 def _label(piece: PiecePicture, frame: _Frame) -> tuple[Shape, bool]:
@@ -172,19 +196,19 @@ def _label(piece: PiecePicture, frame: _Frame) -> tuple[Shape, bool]:
     middle_x, middle_y = x + length / 2, y + height / 2
     if (
         height >= 2 * _LABEL + 3
-        and max(text_width(name, _LABEL), text_width(piece.size, _SMALL)) + 4 <= length
+        and max(text_width(name, _LABEL, bold=True), text_width(piece.size, _SMALL)) + 4 <= length
     ):
         return _lines(piece, middle_x, middle_y), True
-    if height >= _LABEL + 2 and text_width(one, _LABEL) + 6 <= length:
+    if height >= _LABEL + 2 and text_width(one, _LABEL, bold=True) + 6 <= length:
         return _line(one, middle_x, middle_y), True
-    if text_width(one, _LABEL) > length and height > length:
-        if length >= 2 * _LABEL + 3 and height >= text_width(name, _LABEL) + 6:
+    if text_width(one, _LABEL, bold=True) > length and height > length:
+        if length >= 2 * _LABEL + 3 and height >= text_width(name, _LABEL, bold=True) + 6:
             return _turned(piece, middle_x, middle_y, height), text_width(piece.size, _SMALL) + 4 <= height
-        if length >= _LABEL + 3 and height >= text_width(one, _LABEL) + 6:
+        if length >= _LABEL + 3 and height >= text_width(one, _LABEL, bold=True) + 6:
             return Text(middle_x + 4, middle_y, one, _LABEL, "middle", "ink strong board", -90), True
     words = piece.letter
     for more in (f"{piece.letter} {piece.size}", name):
-        if height >= _LABEL + 2 and text_width(more, _LABEL) + 4 <= length:
+        if height >= _LABEL + 2 and text_width(more, _LABEL, bold=True) + 4 <= length:
             words = more
             break
     if not _letter_fits(piece, frame):
@@ -236,7 +260,7 @@ def _leaders(
         return [], bottom
     ordered = sorted(pieces, key=lambda piece: (piece.x + piece.length / 2, piece.y))
     middles = [(frame.x(piece.x + piece.length / 2), frame.y(piece.y + piece.width / 2)) for piece in ordered]
-    widest = max(text_width(piece.letter, _LABEL) for piece in ordered) + 5
+    widest = max(text_width(piece.letter, _LABEL, bold=True) for piece in ordered) + 5
     places = spread([x for x, _ in middles], widest, 8, width - 8)
     shapes: list[Shape] = []
     for piece, (x, y), at in zip(ordered, middles, places, strict=True):
@@ -297,9 +321,9 @@ def _notes(
     sizes = ", ".join(dict.fromkeys(offcut.size for offcut in unsaid))
     if unsaid:
         y += _KEY + 4
-        shapes.append(
-            Text(_LEFT, y, shorten(say("keep (dotted): {sizes}", sizes=sizes), _KEY, width - 20), _KEY)
-        )
+        lines = wrap(say("keep (dotted): {sizes}", sizes=sizes), _KEY, width - 2 * _LEFT)
+        shapes += [Text(_LEFT, y + i * 13, line, _KEY) for i, line in enumerate(lines)]
+        y += (len(lines) - 1) * 13
     steps, y = _columns(steps_told(board.cuts), y + 2, width, circled=True)
     cautions, y = _stacked(_cautions(board), y, width, 20.0, circled=False)
     shapes += [*steps, *cautions]
@@ -331,7 +355,7 @@ def _columns(
     """Return marks with their words in as many columns as there is room for, read down."""
     if not entries:
         return [], y
-    indent = max(20.0, *(text_width(mark, _KEY) + 8 for mark, _ in entries))
+    indent = max(20.0, *(text_width(mark, _KEY, bold=True) + 8 for mark, _ in entries))
     widest = max(text_width(words, _KEY) for _, words in entries) + indent + 8
     columns = max(1, min(len(entries), int((width - 2 * _LEFT + 8) // widest)))
     rows = -(-len(entries) // columns)

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from scantling.drawing.arrow import numbered
 from scantling.drawing.body import size_words
-from scantling.drawing.detail_face import LEFT, Sheet, face_of, wood
-from scantling.drawing.detail_marks import first_distances, mark_at
+from scantling.drawing.detail_face import LEFT, Sheet, face_of, is_laid_out, wood
+from scantling.drawing.detail_marks import first_distances, mark_at, marks_apart
 from scantling.drawing.detail_words import end_words, work_words
 from scantling.drawing.detail_work import DRAWN_BY
 from scantling.drawing.dimension_line import across, upright
@@ -21,7 +21,7 @@ _KEY = 11.0
 
 def detail_drawing(part: FittedPart, display: Display, *, width: float = 440.0) -> Scene | None:
     """Return the detail of a part, or None for a part on which nothing that can be drawn is done."""
-    shown = [work for work in part.work if work.work.kind in DRAWN_BY]
+    shown = [work for work in part.work if work.work.kind in DRAWN_BY and is_laid_out(work)]
     slanted = part.ends is not None and any(end.kind != "square" for end in part.ends)
     if not shown and not slanted:
         return None
@@ -31,16 +31,17 @@ def detail_drawing(part: FittedPart, display: Display, *, width: float = 440.0) 
         Text(LEFT, 30, size_words(part, display), 11, look="soft"),
         wood(sheet),
     ]
-    for number, work in enumerate(shown, 1):
+    for work in shown:
         shapes += DRAWN_BY[work.work.kind](sheet, work)
-        x, y = mark_at(sheet, work, number)
-        shapes.append(numbered(x, y, str(number), size=9.5))
+    marks = marks_apart([mark_at(sheet, work, number) for number, work in enumerate(shown, 1)])
+    shapes += [numbered(x, y, str(number), size=9.5) for number, (x, y) in enumerate(marks, 1)]
     y = sheet.top + sheet.width
     shapes.append(across(sheet.left, sheet.left + sheet.length, y + 14, display.length(part.length), to=y))
     right = sheet.left + sheet.length
     shapes.append(upright(sheet.top, y, right + 16, display.length(part.width), to=right))
     shapes += first_distances(sheet, shown, display)
     words = [(str(number), work_words(work, display)) for number, work in enumerate(shown, 1)]
+    words += [("", work_words(work, display)) for work in part.work if not is_laid_out(work)]
     if slanted:
         words.append(("", say("ends: {how}", how=end_words(part))))
     more, y = _below(sheet, shown, words, y + 28, width, display)

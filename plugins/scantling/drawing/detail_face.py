@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from scantling.drawing.grain import slanted_grain
-from scantling.drawing.shape import Group, Polygon, Shape
+from scantling.drawing.shape import Group, Point, Polygon, Shape
 from scantling.measure import Length, tangent
 from scantling.plan import FittedEnd, FittedPart, FittedWork
 
 LEFT, _TOP = 12.0, 44.0
 _LOWEST, _HIGHEST = 64.0, 150.0
+_FAR_END = re.compile(r"\b(?:top|upper|right) end\b")
+_NEAR_END = re.compile(r"\b(?:lower|bottom|left) end\b")
+"""A part lies on the page with its lower end, or its left one, to the left."""
 
 
 def inches(length: Length | None) -> float:
@@ -48,6 +52,13 @@ class Sheet:
         """Return a place across the width, from the upper edge."""
         return self.top + inches * self.upscale
 
+    def ends_at(self, y: float) -> Point:
+        """Return where the part begins and ends at a height of the page: a mitred end leans."""
+        upper_left, upper_right, lower_right, lower_left = _outline(self)
+        down = (y - self.top) / self.width if self.width else 0.0
+        left = upper_left[0] + (lower_left[0] - upper_left[0]) * down
+        return left, upper_right[0] + (lower_right[0] - upper_right[0]) * down
+
 
 def face_of(part: FittedPart, width: float) -> Sheet:
     """Return a part's face, wide enough to be read and no higher than need be."""
@@ -64,7 +75,7 @@ def wood(sheet: Sheet) -> Shape:
     return Group((Polygon(outline), slanted_grain(sheet.part.id, outline, (1.0, 0.0), apart=7)))
 
 
-def _outline(sheet: Sheet) -> list[tuple[float, float]]:
+def _outline(sheet: Sheet) -> list[Point]:
     """Return the part's face, its ends cut as they are where mitres are seen."""
     left, right = sheet.left, sheet.left + sheet.length
     top, low = sheet.top, sheet.top + sheet.width
@@ -84,5 +95,21 @@ def _end_off(sheet: Sheet, end: FittedEnd) -> float:
 
 
 def runs_along(work: FittedWork) -> bool:
-    """Return whether the work runs along the part's length; a dado and a rabbet at an end run across."""
-    return work.work.kind == "groove" or (work.work.kind == "rabbet" and "end" not in work.work.where.split())
+    """Return whether the work runs along the part's length; a dado and what is at an end run across."""
+    return work.work.kind in {"groove", "rabbet"} and not is_at_end(work)
+
+
+def is_at_end(work: FittedWork) -> bool:
+    """Return whether the work is done on an end of the part, or on both."""
+    return re.search(r"\bends?\b", work.work.where) is not None
+
+
+def ends_worked(work: FittedWork) -> tuple[bool, bool]:
+    """Return on which ends the work is done, left and right: on both, unless its author names one."""
+    near, far = _NEAR_END.search(work.work.where), _FAR_END.search(work.work.where)
+    return (near is not None, far is not None) if near or far else (True, True)
+
+
+def is_laid_out(work: FittedWork) -> bool:
+    """Return whether the plan says enough to draw the work: single holes need their distances."""
+    return work.work.kind != "holes" or work.from_end is not None or work.apart is not None

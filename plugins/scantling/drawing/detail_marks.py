@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
-from scantling.drawing.detail_face import Sheet, inches, runs_along
+from scantling.drawing.detail_face import Sheet, ends_worked, inches, is_at_end, runs_along
 from scantling.drawing.dimension_line import across
 from scantling.drawing.lettering import text_width
 from scantling.drawing.shape import Shape
 from scantling.measure import Display
 from scantling.plan import FittedWork
 
+_ROOM = 17.0
+"""Room between the middles of two numbers in circles."""
+
 
 def mark_at(sheet: Sheet, work: FittedWork, number: int) -> tuple[float, float]:
     """Return where a work's number stands."""
     kind = work.work.kind
     middle = sheet.top + sheet.width / 2
+    right = sheet.left + sheet.length
+    is_far = ends_worked(work) == (False, True)
     if runs_along(work):
         return sheet.left + sheet.length * (0.3 + 0.12 * (number % 4)), sheet.y(
             inches(work.from_end) + inches(work.width) / 2
@@ -21,17 +26,35 @@ def mark_at(sheet: Sheet, work: FittedWork, number: int) -> tuple[float, float]:
     if kind == "pocket holes":
         if "edge" in work.work.where and "each end" not in work.work.where:
             return sheet.left + sheet.length / 2 + 14, sheet.top + 16
-        return sheet.left + 36, middle
+        left, right = sheet.ends_at(middle)
+        return (right - 36 if is_far else left + 36), middle
+    if kind == "groove" and is_at_end(work):
+        return (right - 14 if is_far else sheet.left + 14), middle
+    if kind == "curve":
+        x = inches(work.length) * sheet.scale * 0.18
+        return (right - x if is_far else sheet.left + x), sheet.top + sheet.width - 12
     if kind in {"half-lap", "taper"}:
         return (sheet.left + sheet.length / 2 if kind == "half-lap" else sheet.left + 18), middle
     if kind in {"holes", "shelf pin holes"}:
         row = 0.18 if kind == "shelf pin holes" else 0.5
+        if is_far:
+            return sheet.x(inches(sheet.part.length) - inches(work.from_end)), middle - 16
         return sheet.x(
             inches(work.from_end)
         ) - 12 if work.from_end else sheet.left + 14, sheet.top + sheet.width * row
     if kind == "notch":
         return sheet.x(inches(work.from_end) + inches(work.width)) + 12, sheet.top + 12
     return sheet.x(inches(work.from_end) + inches(work.width) / 2), middle
+
+
+def marks_apart(wanted: list[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Return where numbers stand so that none covers another: each further to the right until it is free."""
+    placed: list[tuple[float, float]] = []
+    for x, y in wanted:
+        while any(abs(x - at) < _ROOM and abs(y - low) < _ROOM for at, low in placed):
+            x += _ROOM
+        placed.append((x, y))
+    return placed
 
 
 def first_distances(sheet: Sheet, works: list[FittedWork], display: Display) -> list[Shape]:

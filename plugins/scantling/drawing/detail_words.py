@@ -7,6 +7,7 @@ from fractions import Fraction
 from scantling.drawing.detail_face import runs_along
 from scantling.measure import Display, Length, write_angle
 from scantling.plan import FittedPart, FittedProse, FittedWork, Quoted
+from scantling.report import write_measure
 from scantling.words import mark, say
 
 
@@ -32,10 +33,10 @@ def work_words(work: FittedWork, display: Display) -> str:
     round_hole = "holes" in kind and kind != "pocket holes"
     measures = [
         say("{count} of them", count=work.count) if work.count and work.count > 1 else "",
-        say("{size} across" if round_hole else "{size} wide", size=display.length(work.width))
+        say("{size} across" if round_hole else "{size} wide", size=write_measure(work.width, display))
         if work.width
         else "",
-        say("{size} deep", size=display.length(work.depth)) if work.depth else "",
+        say("{size} deep", size=write_measure(work.depth, display)) if work.depth else "",
         say("{size} long", size=display.length(work.length)) if work.length else "",
         _first_words(work, display) if work.from_end else "",
         say("{size} apart", size=display.length(work.apart)) if work.apart else "",

@@ -3,17 +3,34 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from math import cos, pi
 
-from scantling.drawing.detail_face import Sheet, inches, runs_along
+from scantling.drawing.detail_face import Sheet, ends_worked, inches, is_at_end, runs_along
 from scantling.drawing.shape import Circle, Line, Polygon, Polyline, Rectangle, Shape
 from scantling.plan import FittedWork
 
+_CURVE_STEPS = 24
+
 
 def _groove(sheet: Sheet, work: FittedWork) -> list[Shape]:
+    if is_at_end(work):
+        return _end_groove(sheet, work)
     y = sheet.y(inches(work.from_end))
     high = max(2.0, inches(work.width) * sheet.upscale)
     return [
         Rectangle(sheet.left, y, inches(work.length) * sheet.scale or sheet.length, high, "edge", "cutaway")
+    ]
+
+
+def _end_groove(sheet: Sheet, work: FittedWork) -> list[Shape]:
+    """Return a groove in the end itself, as a hidden line as deep as it goes."""
+    deep = max(4.0, inches(work.depth) * sheet.scale)
+    return [
+        Rectangle(x, sheet.top, deep, sheet.width, "hidden")
+        for x, is_worked in zip(
+            (sheet.left, sheet.left + sheet.length - deep), ends_worked(work), strict=True
+        )
+        if is_worked
     ]
 
 
@@ -39,9 +56,11 @@ def _rabbet(sheet: Sheet, work: FittedWork) -> list[Shape]:
             )
         ]
     wide = inches(work.width) * sheet.scale
+    places = (sheet.left, sheet.left + sheet.length - wide)
     return [
         Rectangle(x, sheet.top, wide, sheet.width, "edge", "cutaway")
-        for x in (sheet.left, sheet.left + sheet.length - wide)
+        for x, is_worked in zip(places, ends_worked(work), strict=True)
+        if is_worked
     ]
 
 
@@ -66,6 +85,19 @@ def _taper(sheet: Sheet, work: FittedWork) -> list[Shape]:
     return [Polygon(corner, "edge", "cutaway")]
 
 
+def _curve(sheet: Sheet, work: FittedWork) -> list[Shape]:
+    """Return an edge that is hollowed: as far in as it is deep at the end, and out again in an easy line."""
+    long, deep = inches(work.length) * sheet.scale or sheet.length, inches(work.depth) * sheet.upscale
+    low = sheet.top + sheet.width
+    from_right = ends_worked(work) == (False, True)
+    start, way = (sheet.left + sheet.length, -1.0) if from_right else (sheet.left, 1.0)
+    line = [
+        (start + way * long * step / _CURVE_STEPS, low - deep * (1 + cos(pi * step / _CURVE_STEPS)) / 2)
+        for step in range(_CURVE_STEPS + 1)
+    ]
+    return [Polygon(((start, low), *line), "edge", "cutaway")]
+
+
 def hole_columns(work: FittedWork) -> int:
     """Return in how many columns holes stand; those for shelf pins are made in two."""
     return 2 if "two columns" in work.work.where or work.work.kind == "shelf pin holes" else 1
@@ -81,24 +113,28 @@ def _round_holes(sheet: Sheet, work: FittedWork) -> list[Shape]:
     first = inches(work.from_end) or apart
     radius = max(1.3, min(3.0, inches(work.width) * sheet.scale / 2))
     heights = [0.18, 0.82] if columns == 2 else [0.5]
+    long = inches(sheet.part.length)
+    along = [first + apart * i for i in range(count) if first + apart * i < long]
+    if ends_worked(work) == (False, True):
+        along = [long - at for at in along]
     return [
-        Circle(sheet.x(first + apart * i), sheet.top + sheet.width * height, radius, "edge paper")
+        Circle(sheet.x(at), sheet.top + sheet.width * height, radius, "edge paper")
         for height in heights
-        for i in range(count)
-        if first + apart * i < inches(sheet.part.length)
+        for at in along
     ]
 
 
 def _bores(sheet: Sheet, work: FittedWork) -> list[Shape]:
-    """Return holes into both ends, as hidden lines: their heights are measured from the upper edge."""
+    """Return holes into the ends, as hidden lines: their heights are measured from the upper edge."""
     deep, half = inches(work.depth) * sheet.scale or 14.0, inches(work.width) * sheet.upscale / 2
     first, apart = inches(work.from_end), inches(work.apart)
     heights = [sheet.y(first + apart * i) for i in range(work.count or 1)]
     ends = ((sheet.left, deep), (sheet.left + sheet.length, -deep))
     return [
         Polyline(((x, y - half), (x + along, y - half), (x + along, y + half), (x, y + half)), "hidden")
-        for x, along in ends
+        for (x, along), is_worked in zip(ends, ends_worked(work), strict=True)
         for y in heights
+        if is_worked
     ]
 
 
@@ -106,7 +142,8 @@ def _pocket_holes(sheet: Sheet, work: FittedWork) -> list[Shape]:
     """Return pocket holes: slots that run to the end, or to the edge along which they stand."""
     if "edge" in work.work.where and "each end" not in work.work.where:
         count = work.count or 1
-        places = [sheet.x(inches(sheet.part.length) * (i + 0.5) / count) for i in range(count)]
+        left, right = sheet.ends_at(sheet.top)
+        places = [left + (right - left) * (i + 0.5) / count for i in range(count)]
         return [shape for x in places for shape in _slot(x, sheet.top, 0.0, 1.0)]
     count, apart = work.count or 2, inches(work.apart)
     first = inches(work.from_end)
@@ -114,8 +151,13 @@ def _pocket_holes(sheet: Sheet, work: FittedWork) -> list[Shape]:
         apart = inches(sheet.part.width) / count
         first = first or apart / 2
     heights = [sheet.y(first + apart * i) for i in range(count)]
-    ends = ((sheet.left, 1.0), (sheet.left + sheet.length, -1.0))
-    return [shape for x, way in ends for y in heights for shape in _slot(x, y, way, 0.0)]
+    return [
+        shape
+        for y in heights
+        for x, way, is_worked in zip(sheet.ends_at(y), (1.0, -1.0), ends_worked(work), strict=True)
+        if is_worked
+        for shape in _slot(x, y, way, 0.0)
+    ]
 
 
 def _slot(x: float, y: float, along: float, down: float) -> list[Shape]:
@@ -141,6 +183,7 @@ DRAWN_BY: dict[str, Callable[[Sheet, FittedWork], list[Shape]]] = {
     "notch": _notch,
     "half-lap": _half_lap,
     "taper": _taper,
+    "curve": _curve,
     "holes": _round_holes,
     "shelf pin holes": _round_holes,
     "pocket holes": _pocket_holes,

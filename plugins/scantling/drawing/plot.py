@@ -145,12 +145,18 @@ def _axes(
     ]
 
 
-def _curve(frame: _Frame, curve: Curve) -> list[Shape]:
+def _line(frame: _Frame, curve: Curve) -> list[Point]:
+    """Return a curve's corners on the page."""
     points = [(frame.x(x), frame.y(y)) for x, y in curve.points]
-    if curve.steps:
-        points = [
-            corner for before, after in pairwise(points) for corner in (before, (after[0], before[1]))
-        ] + points[-1:]
+    if not curve.steps:
+        return points
+    return [
+        corner for before, after in pairwise(points) for corner in (before, (after[0], before[1]))
+    ] + points[-1:]
+
+
+def _curve(frame: _Frame, curve: Curve) -> list[Shape]:
+    points = _line(frame, curve)
     shapes: list[Shape] = [Polyline(tuple(points), curve.look)]
     if curve.title and points:
         x, y = points[-1]
@@ -160,11 +166,36 @@ def _curve(frame: _Frame, curve: Curve) -> list[Shape]:
 
 def _mark(frame: _Frame, mark: Mark, width: float) -> list[Shape]:
     x, y = frame.x(mark.x), frame.y(mark.y)
-    room = text_width(mark.words, _LETTER)
-    anchor, at = ("start", x + 7) if x + 7 + room < width - 4 else ("end", x - 7)
+    left, low = _place_of_words(frame, mark, width)
     return [
         Line(x, y, x, frame.top + frame.height, "hidden"),
         Line(frame.left, y, x, y, "hidden"),
         Circle(x, y, 4, "mark"),
-        Text(at, y - 7, mark.words, _LETTER, anchor, "ink strong halo"),
+        Text(left, low, mark.words, _LETTER, "start", "ink strong halo"),
+    ]
+
+
+def _place_of_words(frame: _Frame, mark: Mark, width: float) -> Point:
+    """Return where a mark's words begin: above it to the right, unless a curve or the edge is in the way."""
+    x, y = frame.x(mark.x), frame.y(mark.y)
+    room = text_width(mark.words, _LETTER, bold=True)
+    after, before = x + 7, x - 7 - room
+    places = [(left, low) for low in (y - 7, y + 16) for left in (after, before)]
+    inside = [spot for spot in places if spot[0] + room < width - 4 and spot[0] > frame.left] or places[1:2]
+    crossing = [spot for curve in frame.plot.curves for spot in _along(_line(frame, curve))]
+    return min(
+        inside,
+        key=lambda spot: sum(
+            spot[0] - 2 <= at <= spot[0] + room + 2 and spot[1] - _LETTER <= high <= spot[1] + 3
+            for at, high in crossing
+        ),
+    )
+
+
+def _along(corners: list[Point]) -> list[Point]:
+    """Return places close together along a line."""
+    return [
+        (x1 + (x2 - x1) * step / 16, y1 + (y2 - y1) * step / 16)
+        for (x1, y1), (x2, y2) in pairwise(corners)
+        for step in range(17)
     ]

@@ -222,7 +222,7 @@ def _taper(part: FittedPart, work: FittedWork) -> tuple[list[Shape], Point]:
         Line(wide, long, wide, low, "edge"),
         Line(0, 0, 0, low, "edge"),
         Line(0, low, wide, low, "hidden"),
-        Text(foot / 2, 16, "foot", _LETTERS, "middle"),
+        Text(foot / 2, 16, say("foot"), _LETTERS, "middle"),
     ]
     return shapes, (foot / 2, 40)
 

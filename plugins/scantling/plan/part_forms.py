@@ -61,7 +61,13 @@ WORK: Form[Work] = Form(
     _work,
     (
         Field("kind", Choice(WORKS), "what is done", required=True, example="groove"),
-        Field("where", Text(), "which face, edge or end", default="", example="inside face, back edge"),
+        Field(
+            "where",
+            Text(),
+            "which face, edge or end; what is at the `top end` or the `lower end` is drawn at that one alone",
+            default="",
+            example="inside face, back edge",
+        ),
         Field("width", LENGTH_FORMULA, "how wide"),
         Field("depth", LENGTH_FORMULA, "how deep"),
         Field("length", LENGTH_FORMULA, "how long, if it does not run through"),

@@ -35,6 +35,7 @@ from scantling.report.words import (
     part_notes,
     percent,
     plain_text,
+    write_measure,
     write_thick,
     write_value,
 )
@@ -88,6 +89,7 @@ __all__ = [
     "store_words",
     "total",
     "trace",
+    "write_measure",
     "write_thick",
     "write_value",
     "yield_of",

@@ -37,6 +37,8 @@ MAKING: dict[str, Told] = {
     ),
     "rip at {size}": "Längsschnitt bei {size}",
     # cut diagrams
+    "grain": "Faser",
+    "pieces,": ("Stück,", "Stück,"),
     " ({count} boards cut alike)": " ({count} Stück gleich geschnitten)",
     "From {board}, {size}: {pieces}": "Aus {board}, {size}: {pieces}",
     "The width is drawn {times} times as large as the length.": "Die Breite ist {times}-mal so groß gezeichnet wie die Länge.",
