@@ -58,6 +58,11 @@ def test_attributes_that_say_nothing_are_left_out():
     assert written == '<input checked class="a" data-check="b">'
 
 
+def test_lines_of_a_sample_stay_apart():
+    """An attribute of two lines, such as the sample in an empty field, has them still when it is read."""
+    assert tag("textarea", "", placeholder="one\ntwo") == '<textarea placeholder="one&#10;two"></textarea>'
+
+
 def test_an_empty_list_is_nothing():
     """A list without items leaves no empty element on the page."""
     assert items([]) == ""

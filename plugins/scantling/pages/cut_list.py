@@ -7,7 +7,7 @@ from scantling.pages.html import escape, sentence, tag
 from scantling.pages.look import Look
 from scantling.plan import FittedPart
 from scantling.report import Report, origin_words, part_notes
-from scantling.words import mark, say
+from scantling.words import counted, mark, say
 
 _COLUMNS = (mark("Part"), mark("Count"), mark("Length"), mark("Width"), mark("Thick"), mark("Comes from"))
 
@@ -28,7 +28,12 @@ def _row(part: FittedPart, report: Report, look: Look) -> str:
     ]
     cells = [
         tag("th", name, scope="row"),
-        tag("td", str(part.count), class_="sc-count"),
+        tag(
+            "td",
+            str(part.count),
+            class_="sc-count",
+            data_pieces=counted("piece,", "pieces,", int(part.count)),
+        ),
         tag("td", measure(part.length, look), class_="sc-size"),
         tag("td", measure(part.width, look), class_="sc-size"),
         tag("td", thickness(part.thick, look), class_="sc-size"),

@@ -42,8 +42,10 @@ _VOID = ("br", "hr", "img", "input", "link", "meta", "source")
 def _attribute(name: str, value: object) -> str:
     if value is None or value is False:
         return ""
+    if value is True:
+        return f" {name}"
     # a line's end in it would not outlive the host's Markdown
-    return f" {name}" if value is True else f' {name}="{escape(value).replace(_LINE, _LINE_HELD)}"'
+    return f' {name}="{_LINE_HELD.join(map(escape, str(value).split(_LINE)))}"'
 
 
 def items(contents: Iterable[str], **attributes: object) -> str:
