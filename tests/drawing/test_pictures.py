@@ -243,6 +243,20 @@ def test_millimetres_are_shown_where_they_are_chosen():
     )
 
 
+def test_elevations_have_one_scale():
+    """What is 17 1/2 in high is as high from the front as from the side; so are width and depth."""
+    spans = {}
+    for name in ("front", "side", "top"):
+        sides = [shape for shape in flat(elevation(bench(), name).shapes) if isinstance(shape, Polygon)]
+        for axis in (0, 1):
+            places = [point[axis] for side in sides for point in side.points]
+            spans[name, axis] = max(places) - min(places)
+
+    assert spans["front", 1] == pytest.approx(spans["side", 1])
+    assert spans["front", 0] == pytest.approx(spans["top", 0])
+    assert spans["side", 0] == pytest.approx(spans["top", 1])
+
+
 def test_an_elevation_is_true_to_scale():
     """Lengths on the page have one scale in both directions."""
     scene = elevation(bench(), "front")

@@ -129,6 +129,27 @@ def test_tiles_cover_the_whole_and_overlap():
     assert sum(heights) - OVERLAP * (len(found) - 1) == pytest.approx(one.scene.height)
 
 
+def test_tiles_without_a_line_to_follow_are_left_out():
+    """Tiles that are wood or waste all over are left out, and none that the curve crosses."""
+    steps = [(20.0 + 8 * i, 18.0 * i) for i in range(90)]
+    line = tuple(Line(*one, *other, "bold") for one, other in pairwise(steps))
+    scene = Scene(steps[-1][0] + 5, steps[-1][1] + 5, line, "curve")
+    made = tiles(scene)
+    names = {tile.name for tile in made}
+
+    assert "A1" in names
+    assert "B1" not in names
+    drawn = {
+        (round(shape.x1, 3), round(shape.y1, 3))
+        for tile in made
+        for group in tile.scene.shapes
+        if isinstance(group, Group)
+        for shape in group.shapes
+        if isinstance(shape, Line) and shape.look == "bold"
+    }
+    assert {(round(x, 3), round(y, 3)) for x, y in steps[:-1]} <= drawn
+
+
 def inside(tile):
     """Return what of the drawing a tile holds, and how far it was moved."""
     (group,) = (shape for shape in tile.scene.shapes if isinstance(shape, Group))

@@ -18,6 +18,7 @@ from scantling.paper import PAPERS, lay_out, printable, typeset
 from scantling.plan import Fitter, read_plan
 from scantling.report import plan_data, report_on
 from scantling.shop import read_shop
+from scantling.source import read_catalog
 from tests.support.workshop import bench_data, shop_data
 
 LINK = "https://plans.example.org/plans/bench/?width=36in"
@@ -225,3 +226,19 @@ def test_a_photo_stands_at_the_head():
 def test_a_plan_stays_small(bench):
     """A printed plan fits into any mail."""
     assert len(bench) < 1_500_000
+
+
+def test_a_step_says_the_sizes_of_what_it_adds(root):
+    """Beside the picture of a step stand the sizes of the parts that it uses up."""
+    found = read_catalog(root / "plans").plan("splayed-stool")
+    report = report_on(found.fitter)
+    look = Look(Display(), render_words(found.plan))
+    pdf = typeset(lay_out(report, look, paper="letter", size_name="", link="", photos={}))
+    steps = words_of(pdf).partition(" Steps ")[2]
+
+    parts = {part.id: part for part in report.fitted.parts}
+    used = {use.name for step in report.fitted.steps for use in step.uses}
+    assert used >= {"leg", "apron", "low stretcher"}
+    for name in used:
+        size = f"{Display().length(parts[name].length)} × {Display().length(parts[name].width)}"
+        assert size in steps, name

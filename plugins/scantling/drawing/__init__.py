@@ -2,7 +2,7 @@
 
 from scantling.drawing.arrow import arrow, numbered
 from scantling.drawing.board_picture import BoardPicture, CutPicture, OffcutPicture, PiecePicture
-from scantling.drawing.body import Body, is_drawable, make_bodies
+from scantling.drawing.body import Body, is_drawable, make_bodies, size_words
 from scantling.drawing.corner_view import corner_view, exploded_view
 from scantling.drawing.cut_diagram import cut_diagram, told
 from scantling.drawing.cut_order import cut_order
@@ -105,6 +105,7 @@ __all__ = [
     "plot_scene",
     "round_ticks",
     "shorten",
+    "size_words",
     "step_picture",
     "step_pictures",
     "templates",

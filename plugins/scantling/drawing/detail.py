@@ -19,8 +19,14 @@ from scantling.words import say
 _KEY = 11.0
 
 
-def detail_drawing(part: FittedPart, display: Display, *, width: float = 440.0) -> Scene | None:
-    """Return the detail of a part, or None for a part on which nothing that can be drawn is done."""
+def detail_drawing(
+    part: FittedPart, display: Display, *, width: float = 440.0, face: float = 1.0
+) -> Scene | None:
+    """Return the detail of a part, or None for a part on which nothing that can be drawn is done.
+
+    Args:
+        face: how wide the letters run, as a share of the widest face in common use.
+    """
     shown = [work for work in part.work if work.work.kind in DRAWN_BY and is_laid_out(work)]
     slanted = part.ends is not None and any(end.kind != "square" for end in part.ends)
     if not shown and not slanted:
@@ -44,7 +50,7 @@ def detail_drawing(part: FittedPart, display: Display, *, width: float = 440.0) 
     words += [("", work_words(work, display)) for work in part.work if not is_laid_out(work)]
     if slanted:
         words.append(("", say("ends: {how}", how=end_words(part))))
-    more, y = _below(sheet, shown, words, y + 28, width, display)
+    more, y = _below(sheet, shown, words, y + 23, (width, face), display)
     told = f"{part.letter} {part.id}: " + "; ".join(text for _, text in words) + "."
     return Scene(width, y + 8, (*shapes, *more), say("{part}, joinery", part=part.id), told)
 
@@ -54,15 +60,16 @@ def _below(
     works: list[FittedWork],
     words: list[tuple[str, str]],
     y: float,
-    width: float,
+    room: tuple[float, float],
     display: Display,
 ) -> tuple[list[Shape], float]:
-    """Return the key, the profiles and the word about the scale."""
+    """Return the key, the profiles and the word about the scale, in a `room`: its width and the face's."""
+    width, face = room
     shapes: list[Shape] = []
     for number, text in words:
         y += 17
         shapes += [numbered(LEFT + 8, y - 4, number, size=9)] if number else []
-        for i, line in enumerate(wrap(text, _KEY, width - 2 * LEFT - 22)):
+        for i, line in enumerate(wrap(text, _KEY * face, width - 2 * LEFT - 22)):
             y += 13 if i else 0
             shapes.append(Text(LEFT + 22, y, line, _KEY))
     shown = [(str(i), work) for i, work in enumerate(works, 1) if has_profile(work, sheet.part.thick)]
@@ -72,7 +79,7 @@ def _below(
         shapes.append(profile(x, y + 16, number, work, sheet.part.thick, display))
         x += apart
     if distinct:
-        y += 104
+        y += 84
     if sheet.upscale > sheet.scale * 1.01:
         times = f"{sheet.upscale / sheet.scale:.1f}".removesuffix(".0")
         y += 16

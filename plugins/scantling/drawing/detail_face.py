@@ -10,8 +10,8 @@ from scantling.drawing.shape import Group, Point, Polygon, Shape
 from scantling.measure import Length, tangent
 from scantling.plan import FittedEnd, FittedPart, FittedWork
 
-LEFT, _TOP = 12.0, 44.0
-_LOWEST, _HIGHEST = 64.0, 150.0
+LEFT, _TOP = 12.0, 38.0
+_LOWEST, _HIGHEST = 64.0, 132.0
 _FAR_END = re.compile(r"\b(?:top|upper|right) end\b")
 _NEAR_END = re.compile(r"\b(?:lower|bottom|left) end\b")
 """A part lies on the page with its lower end, or its left one, to the left."""

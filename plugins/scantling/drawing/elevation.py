@@ -47,12 +47,15 @@ FACES = {
 
 
 def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
-    """Return one elevation, `name` being front, side or top."""
+    """Return one elevation, `name` being front, side or top; all three have one scale."""
     face = FACES[name]
     seen = look(model.bodies, face.view)
-    stage, wide, high = set_stage(seen, Room(36, _TOP, width - 36 - _MARGIN, width * 0.95))
+    scale = _scale(model, width)
+    level = scale * _long(model, face.level)
+    left = 36 + (width - 36 - _MARGIN - level) / 2
+    stage, wide, high = set_stage(seen, Room(left, _TOP, level, scale * _long(model, face.rise)))
     shapes = draw(seen, stage, model.titles)
-    left, bottom = 36 + (width - 36 - _MARGIN - wide) / 2, _TOP + high
+    bottom = _TOP + high
     frame = _Frame(model, face, stage, left, left + wide, _TOP, bottom)
     chain = frame.level_chain(bottom + 16)
     shapes += chain
@@ -61,6 +64,17 @@ def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
     shapes += frame.upright_chain(left + wide + 14)
     title = say(_TITLES[face.name], plan=model.fitted.plan.title)
     return Scene(width, low + 14, tuple(shapes), title, frame.told())
+
+
+def _scale(model: Model, width: float) -> float:
+    """Return at how many units an inch all three elevations fit."""
+    wide, deep, high = (max(_long(model, axis), 1e-9) for axis in range(3))
+    return min((width - 36 - _MARGIN) / max(wide, deep), width * 0.95 / max(high, deep))
+
+
+def _long(model: Model, axis: int) -> float:
+    low, high = model.spans[axis]
+    return _number(high - low)
 
 
 _TITLES = {

@@ -49,9 +49,11 @@ def all_pictures(model: Model, *, width: float = 440.0) -> Iterator[Picture]:
     yield from details(model.fitted, model.display, width=width)
 
 
-def details(fitted: FittedPlan, display: Display, *, width: float = 440.0) -> Iterator[Picture]:
+def details(
+    fitted: FittedPlan, display: Display, *, width: float = 440.0, face: float = 1.0
+) -> Iterator[Picture]:
     """Yield the detail of each part that has work done on it, placed or not."""
     for part in fitted.parts:
-        scene = detail_drawing(part, display, width=width)
+        scene = detail_drawing(part, display, width=width, face=face)
         if scene is not None:
             yield Picture("detail", scene, part=part.id)

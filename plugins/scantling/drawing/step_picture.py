@@ -66,8 +66,14 @@ def _taken(step: FittedStep, waiting: dict[str, list[int]]) -> list[int]:
     return new
 
 
-def step_picture(model: Model, built: Built, number: int, *, width: float = 440.0) -> Scene | None:
-    """Return the picture of one step, or None for a step that adds no part."""
+def step_picture(
+    model: Model, built: Built, number: int, *, width: float = 440.0, keyed: bool = True
+) -> Scene | None:
+    """Return the picture of one step, or None for a step that adds no part.
+
+    Args:
+        keyed: whether the letters are explained below it.
+    """
     if not built.new:
         return None
     seen = model.corner.only({*built.before, *built.new})
@@ -76,7 +82,7 @@ def step_picture(model: Model, built: Built, number: int, *, width: float = 440.
     shapes += _arrows(model, built, stage)
     shapes += callouts(find_targets(seen, stage, set(built.new)), 13, width - 13, 26, max(high + 30, 60))
     entries = _entries(model, built)
-    key, y = key_lines(entries, high + 46, width)
+    key, y = key_lines(entries, high + 46, width) if keyed else ([], high + 22)
     added = "; ".join(entry.words for entry in entries)
     told = (
         mark("Step {number} adds to what stands already, hatched in the picture: {added}.")
@@ -180,9 +186,9 @@ def _arrow(body: Body, way: Vector, reach: float, stage: Stage) -> Shape:
     return arrow(x1, y1, x2, y2, head=9)
 
 
-def step_pictures(model: Model, *, width: float = 440.0) -> Sequence[Scene | None]:
+def step_pictures(model: Model, *, width: float = 440.0, keyed: bool = True) -> Sequence[Scene | None]:
     """Return the picture of each step, None where a step adds no part."""
     return [
-        step_picture(model, built, step.number, width=width)
+        step_picture(model, built, step.number, width=width, keyed=keyed)
         for built, step in zip(build_up(model), model.fitted.steps, strict=True)
     ]

@@ -112,6 +112,8 @@ _LAID = {
     "pocket holes": mark("Lay its end on the end of the part; each line is the middle of a hole."),
 }
 
+_WHOLE_ROW = mark("Set hole 1 at that distance from the end.")
+
 
 def _reach(shapes: Iterable[Shape]) -> Iterator[Point]:
     for shape in shapes:
@@ -203,6 +205,9 @@ def _work(part: FittedPart, work: FittedWork, said: str) -> _Draft | None:
         shapes, label = _end_holes(part, work)
     elif kind != "pocket holes" and work.width is not None:
         shapes, label = _row(work)
+        if _rows(work) == (work.count or 0) // hole_columns(work):
+            return _Draft(part, say(kind), said, say(_WHOLE_ROW), tuple(shapes), label)
+        return _Draft(part, say(kind), said, say(_LAID["shelf pin holes"]), tuple(shapes), label)
     else:
         return None
     return _Draft(part, say(kind), said, say(_LAID[kind]), tuple(shapes), label)
@@ -254,9 +259,7 @@ def _curve(part: FittedPart, work: FittedWork) -> tuple[list[Shape], Point]:
 def _row(work: FittedWork) -> tuple[list[Shape], Point]:
     """Return the first holes of a column on a strip, as many as a sheet of paper holds."""
     middle, radius, apart = _STRIP / 2, _units(work.width) / 2, _units(work.apart)
-    rows = max(1, (work.count or 1) // hole_columns(work))
-    rows = min(rows, 1 + int((_LONGEST - 1.5 * PER_INCH) / apart))
-    spots = [0.75 * PER_INCH + apart * i for i in range(rows)]
+    spots = [0.75 * PER_INCH + apart * i for i in range(_rows(work))]
     low = spots[-1] + 0.75 * PER_INCH
     shapes: list[Shape] = [
         Line(0, 0, _STRIP, 0, "thin"),
@@ -272,6 +275,12 @@ def _row(work: FittedWork) -> tuple[list[Shape], Point]:
             Text(middle + 20, y + 3.5, str(number), _LETTERS),
         ]
     return shapes, (_STRIP / 4, 20)
+
+
+def _rows(work: FittedWork) -> int:
+    """Return how many holes of a column a strip holds."""
+    rows = max(1, (work.count or 1) // hole_columns(work))
+    return min(rows, 1 + int((_LONGEST - 1.5 * PER_INCH) / _units(work.apart)))
 
 
 def _end_holes(part: FittedPart, work: FittedWork) -> tuple[list[Shape], Point]:

@@ -41,12 +41,33 @@ class _Window:
 
 
 def tiles(scene: Scene) -> tuple[Tile, ...]:
-    """Return a full-size scene in tiles, from left to right and from the top down."""
+    """Return a full-size scene in tiles, from left to right and from the top down.
+
+    A tile on which nothing is to be followed is left out: bare wood, or waste all over.
+    """
     across, down = _spans(scene.width, MOST_WIDE), _spans(scene.height, MOST_HIGH)
-    return tuple(
-        _tile(scene, f"{chr(ord('A') + column)}{row + 1}", _Window(left, top, right, low))
+    windows = [
+        (f"{chr(ord('A') + column)}{row + 1}", _Window(left, top, right, low))
         for row, (top, low) in enumerate(down)
         for column, (left, right) in enumerate(across)
+    ]
+    wanted = [(name, window) for name, window in windows if _is_followed(scene, window)]
+    return tuple(_tile(scene, name, window) for name, window in (wanted or windows))
+
+
+def _is_followed(scene: Scene, window: _Window) -> bool:
+    """Return whether a line to be followed lies in what is a tile's own, and not its neighbour's as well."""
+    half = OVERLAP / 2
+    own = _Window(
+        window.left + (half if window.left > 0 else 0),
+        window.top + (half if window.top > 0 else 0),
+        window.right - (half if window.right < scene.width - 1e-6 else 0),
+        window.low - (half if window.low < scene.height - 1e-6 else 0),
+    )
+    return any(
+        _clip_line((shape.x1, shape.y1), (shape.x2, shape.y2), own) is not None
+        for shape in scene.shapes
+        if isinstance(shape, Line) and shape.look == "bold"
     )
 
 

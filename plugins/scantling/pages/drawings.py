@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from scantling.drawing import (
     FACES,
+    BoardPicture,
     Model,
     Scene,
     corner_view,
@@ -38,6 +39,8 @@ FEW_PARTS = 7
 """So many kinds of parts are still named under a narrow picture."""
 SQUARISH = 0.7
 """A board is narrowed from this width on, as a part of its length."""
+SIMPLE_KINDS, SIMPLE_CUTS, SIMPLE_SHARE = 3, 8, 0.08
+"""And with so few kinds of pieces and cuts, none of its pieces shorter than this part of its length."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,18 +66,29 @@ class Drawings:
     """Every drawing of a plan at one size, each made when it is first asked for."""
 
     def __init__(
-        self, report: Report, display: Display, *, width: float = WIDTH, step_width: float = WIDTH
+        self,
+        report: Report,
+        display: Display,
+        *,
+        width: float = WIDTH,
+        step_width: float = WIDTH,
+        keyed_steps: bool = True,
+        face: float = 1.0,
     ) -> None:
         """Keep what they are drawn from.
 
         Args:
             width: of details and views, in their own units; less makes larger letters.
             step_width: of the pictures of the steps, likewise.
+            keyed_steps: whether these explain their letters themselves.
+            face: how wide the letters of details run, as a share of the widest face in common use.
         """
         self._report = report
         self._display = display
         self._width = width
         self._step_width = step_width
+        self._keyed_steps = keyed_steps
+        self._face = face
 
     @cached_property
     def model(self) -> Model | None:
@@ -112,7 +126,7 @@ class Drawings:
     @cached_property
     def details(self) -> tuple[Drawing, ...]:
         """The joinery laid out on each part that has some."""
-        pictures = details(self._report.fitted, self._display, width=self._width)
+        pictures = details(self._report.fitted, self._display, width=self._width, face=self._face)
         return _named(as_drawing(f"detail {one.part}", one.scene, "") for one in pictures)
 
     @cached_property
@@ -120,7 +134,7 @@ class Drawings:
         """The piece as it stands after each step that adds to it, by the step's number."""
         if self.model is None:
             return {}
-        drawn = step_pictures(self.model, width=self._step_width)
+        drawn = step_pictures(self.model, width=self._step_width, keyed=self._keyed_steps)
         scenes = zip(self._report.fitted.steps, drawn, strict=True)
         return {
             step.number: as_drawing(f"step {step.number}", scene, "")
@@ -148,17 +162,32 @@ def cut_drawings(report: Report, display: Display, *, narrow: float = WIDTH) -> 
     """Return the cut diagram of every board and sheet, those cut alike together.
 
     Args:
-        narrow: how wide one is drawn that would come out about as high as wide.
+        narrow: how wide one is drawn that would come out about as high as wide, or that has little to show.
     """
     made = []
     for boards in alike(report.cutting.boards):
         picture = board_picture(boards, report, display)
         scene = cut_diagram(picture)
-        if picture.width > SQUARISH * picture.length and narrow < scene.width:
+        if narrow < scene.width and (_is_squarish(picture) or _is_simple(picture)):
             scene = cut_diagram(picture, width=narrow)
         drawing = as_drawing(f"cut {boards[0].stock.key} {boards[0].number}", scene, "")
         made.append(replace(drawing, alt=told(picture)))
     return _named(made)
+
+
+def _is_squarish(picture: BoardPicture) -> bool:
+    return picture.width > SQUARISH * picture.length
+
+
+def _is_simple(picture: BoardPicture) -> bool:
+    """Return whether a board has so few kinds of pieces, none short, that half the width shows them."""
+    kinds = {piece.letter for piece in picture.pieces}
+    shortest = min((piece.length for piece in picture.pieces), default=picture.length)
+    return (
+        len(kinds) <= SIMPLE_KINDS
+        and len(picture.cuts) <= SIMPLE_CUTS
+        and shortest >= picture.length * SIMPLE_SHARE
+    )
 
 
 def card_drawing(report: Report, display: Display) -> Drawing | None:

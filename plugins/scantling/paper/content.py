@@ -12,7 +12,7 @@ from typing import Any
 
 import segno
 
-from scantling.drawing import Template, templates, tiles, to_svg
+from scantling.drawing import Template, size_words, templates, tiles, to_svg
 from scantling.pages import SECTIONS, Drawing, Drawings, Look, credit, overall_size, plan_fragments
 from scantling.paper.board_list import board_list
 from scantling.paper.paper_words import paper_words
@@ -31,6 +31,8 @@ HALF = 264.0
 """How wide a drawing is in its own units where two stand side by side, so that letters stay large enough."""
 BESIDE_WORDS = 210.0
 """How wide the picture of a step is, beside its words."""
+BOOK_FACE = 0.87
+"""How wide the letters of the book face run, as a share of the widest face that a screen may show."""
 WITHOUT_LETTERS = 55
 """Percent of the width that a drawing without letters takes."""
 LONGEST_RUNNING_TITLE = 44
@@ -56,12 +58,16 @@ def lay_out(
         photos: the author's pictures by the address that the page has for them.
     """
     plan = report.fitted.plan
-    drawings = Drawings(report, look.display, width=HALF, step_width=BESIDE_WORDS)
+    drawings = Drawings(
+        report, look.display, width=HALF, step_width=BESIDE_WORDS, keyed_steps=False, face=BOOK_FACE
+    )
     fragments = {
         name: tree_of(html) for name, html in plan_fragments(report, look, drawings=drawings).items()
     }
     fragments["cut-list"] += _board_by_board(report, look)
     files, pictures = _pictures(drawings, look, photos)
+    for number, drawing in drawings.steps.items():
+        pictures[look.drawing(drawing)]["sizes"] = _sizes(report, number, look)
     title = " ".join(plan.title.split()) + (f", {size_name}" if size_name else "")
     data = {
         "title": title,
@@ -125,10 +131,10 @@ def _running(report: Report, look: Look, title: str) -> str:
 
 def _pictures(
     drawings: Iterable[Drawing], look: Look, photos: Mapping[str, bytes]
-) -> tuple[dict[str, bytes], dict[str, dict[str, str]]]:
+) -> tuple[dict[str, bytes], dict[str, dict[str, Any]]]:
     """Return files for the typesetter, and for each address of the page its file and printed width."""
     files: dict[str, bytes] = {}
-    pictures: dict[str, dict[str, str]] = {}
+    pictures: dict[str, dict[str, Any]] = {}
     for drawing in drawings:
         name = f"drawing-{len(files)}.svg"
         files[name] = drawing.svg.encode()
@@ -140,6 +146,14 @@ def _pictures(
             files[name] = photo
             pictures[address] = {"file": name, "width": "100%"}
     return files, pictures
+
+
+def _sizes(report: Report, number: int, look: Look) -> list[list[str]]:
+    """Return letter and size of each part that a step uses up: what stands below its picture on the page."""
+    step = next(step for step in report.fitted.steps if step.number == number)
+    parts = {part.id: part for part in report.fitted.parts}
+    used = dict.fromkeys(use.name for use in step.uses if use.name in parts)
+    return [[parts[name].letter, size_words(parts[name], look.display)] for name in used]
 
 
 def printed_share(drawing: Drawing) -> int:

@@ -14,7 +14,8 @@ _WORDS = {
     "full-size": mark(
         'Print these pages at 100 % ("actual size"), and measure the two lines below before you trust them. '
         "Where there are several tiles, cut along the broken lines and join them in the order of their "
-        "names, cross on cross. Check a template against the sizes in the cut list before you saw."
+        "names, cross on cross; a name that is missing has no line on it. "
+        "Check a template against the sizes in the cut list before you saw."
     ),
 }
 

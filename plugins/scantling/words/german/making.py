@@ -38,6 +38,7 @@ MAKING: dict[str, Told] = {
     "rip at {size}": "Längsschnitt bei {size}",
     # cut diagrams
     "grain": "Faser",
+    "Set hole 1 at that distance from the end.": "Loch 1 in diesem Abstand vom Ende anlegen.",
     "pieces,": ("Stück,", "Stück,"),
     " ({count} boards cut alike)": " ({count} Stück gleich geschnitten)",
     "From {board}, {size}: {pieces}": "Aus {board}, {size}: {pieces}",
@@ -120,5 +121,5 @@ MAKING: dict[str, Told] = {
     "This plan on the web, at this size:": "Dieser Plan im Netz, in dieser Größe:",
     "Code that leads to ": "Code, der hierher führt: ",
     "Full-size templates": "Schablonen im Maßstab 1:1",
-    'Print these pages at 100 % ("actual size"), and measure the two lines below before you trust them. Where there are several tiles, cut along the broken lines and join them in the order of their names, cross on cross. Check a template against the sizes in the cut list before you saw.': "Diese Seiten mit 100 % („tatsächliche Größe“) drucken und die beiden Linien unten nachmessen, bevor man sich auf sie verlässt. Mehrere Blätter an den gestrichelten Linien schneiden und in der Reihenfolge ihrer Namen zusammenfügen, Kreuz auf Kreuz. Jede Schablone vor dem Sägen mit den Maßen der Zuschnittliste vergleichen.",
+    'Print these pages at 100 % ("actual size"), and measure the two lines below before you trust them. Where there are several tiles, cut along the broken lines and join them in the order of their names, cross on cross; a name that is missing has no line on it. Check a template against the sizes in the cut list before you saw.': "Diese Seiten mit 100 % („tatsächliche Größe“) drucken und die beiden Linien unten nachmessen, bevor man sich auf sie verlässt. Mehrere Blätter an den gestrichelten Linien schneiden und in der Reihenfolge ihrer Namen zusammenfügen, Kreuz auf Kreuz; ein Name, der fehlt, trägt keine Linie. Jede Schablone vor dem Sägen mit den Maßen der Zuschnittliste vergleichen.",
 }
