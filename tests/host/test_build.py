@@ -221,6 +221,21 @@ def test_the_author_has_the_last_word(tmp_path):
     assert 'data-md-color-scheme="slate"' in page
 
 
+def test_beside_an_authors_own_script_all_start_where_the_theme_starts_them(tmp_path):
+    """Such a script may count on running while the page is read; else all wait for the first paint."""
+    site = write_site(tmp_path, stool=BENCH)
+    settings = (site / "mkdocs.yml").read_text()
+    assert "extra_javascript" not in settings
+    (site / "docs" / "mine.js").write_text("// mine", "utf-8")
+    (site / "mkdocs.yml").write_text(settings + "\nextra_javascript: [mine.js]\n", "utf-8")
+    done = build(site)
+    assert done.returncode == 0, done.stderr
+    page = (site / "site/plans/stool/index.html").read_text()
+
+    assert 'id="sc-scripts"' not in page
+    assert re.search(r'<script src="[^"]*mine\.js"', page)
+
+
 def test_switched_off_it_does_nothing(tmp_path):
     """With `enabled: false` a site builds as if the plugin were not there."""
     site = write_site(tmp_path, stool=BENCH, options="enabled: false")
