@@ -19,7 +19,6 @@ def test_axe_finds_nothing(browser, served, path, screen, scheme):
     """No violation of axe-core's rules on home, catalog, plan, an offered size and a page of docs."""
     page = browser.new_page(viewport=SCREENS[screen], color_scheme=scheme)
     page.goto(served.url + path)
-    page.wait_for_timeout(200)
     found = violations(page)
     page.close()
 

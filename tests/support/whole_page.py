@@ -13,8 +13,15 @@ def lay_out(page) -> None:
     page.add_style_tag(content=LAID_OUT)
 
 
+def wake_up(page) -> None:
+    """Wait until the scripts of a page have started, and have made wide tables reachable by key."""
+    page.wait_for_function("!document.getElementById('sc-scripts') || self.document$")
+    page.wait_for_timeout(200)
+
+
 def violations(page) -> list[tuple[str, list[str]]]:
     """Return the rules that a page breaks, each with the pieces that break it."""
+    wake_up(page)
     lay_out(page)
     found = Axe().run(page).response["violations"]
     return [(one["id"], [node["html"][:140] for node in one["nodes"]]) for one in found]
