@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from scantling.checks.check import Check, Finding, Subject
-from scantling.checks.saying import about, about_up, length, whole
+from scantling.checks.saying import about, about_up, length, load_on_shelf
 from scantling.checks.statics import CREEP, shelf_sag
 from scantling.fault import Severity
 from scantling.formula import Value
@@ -95,12 +95,12 @@ def _load(subject: Subject) -> Fraction:
 def _finding(part: FittedPart, span: Length, later: Length, load: Fraction) -> Finding:
     return Finding(
         say(
-            "'{part}' spans {span} and sags about {later} in the end, under {load} lb on the "
-            "square foot; cabinet shelves are allowed {allowed}",
+            "'{part}' spans {span} and sags about {later} in the end, under {load}; "
+            "cabinet shelves are allowed {allowed}",
             part=part.id,
             span=length(span),
             later=about_up(later),
-            load=whole(load),
+            load=load_on_shelf(load),
             allowed=about(span / LIMIT),
         ),
         part.part.place.at("length"),

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from scantling.checks.check import Check, Finding, Subject
-from scantling.checks.saying import length, words_of
+from scantling.checks.saying import about_weight, length, words_of
 from scantling.checks.statics import Standing
 from scantling.fault import Place, Severity
 from scantling.measure import Length, Weight
@@ -90,12 +90,8 @@ def _estimate(block: Standing | None, *, drawers: bool) -> str:
         return ""
     if drawers:
         load = block.drawer_load(block.depth * OUT)
-        return say(": empty, some {load} on an open drawer begin to tip it", load=_pounds(load))
-    return say(": empty, a pull of some {pull} at its top begins to tip it", pull=_pounds(block.pull))
-
-
-def _pounds(weight: Weight) -> str:
-    return f"{max(1, int(weight.pounds))} lb"
+        return say(": empty, some {load} on an open drawer begin to tip it", load=about_weight(load))
+    return say(": empty, a pull of some {pull} at its top begins to tip it", pull=about_weight(block.pull))
 
 
 def _is_said(subject: Subject) -> bool:

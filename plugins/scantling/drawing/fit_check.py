@@ -11,7 +11,7 @@ from fractions import Fraction
 from scantling.drawing.body import MOST_BODIES, Body
 from scantling.fault import Fault, Place
 from scantling.geometry import Solid, Vector, box, parting
-from scantling.measure import Display, Length
+from scantling.measure import Display, Length, told_system
 from scantling.plan import FittedJoin, FittedPlan, FittedWork
 from scantling.words import mark, say
 
@@ -27,7 +27,6 @@ _SWING = ((0.8, 0.6), (0.6, 0.8), (0.0, 1.0))
 """Cosine and sine of the places at which a door is looked at: 37, 53 and 90 degrees."""
 LOW, HIGH = ("left", "front", "bottom"), ("right", "back", "top")
 _AXES = ("width", "depth", "height")
-_SHOWN = Display(denominator=64)
 
 Pair = tuple[str, str]
 
@@ -111,7 +110,7 @@ def _clash(fitted: FittedPlan, pair: Pair, depth: float) -> Fault:
 
 
 def _too_deep(join: FittedJoin, depth: float) -> Fault:
-    declared = _SHOWN.length(join.depth) if join.depth is not None else say("nothing")
+    declared = _written(join.depth) if join.depth is not None else say("nothing")
     pair = say("'{first}' and '{second}'", first=join.join.first, second=join.join.second)
     message = say(
         "{pair} stand {depth} deep in each other, but their {how} is {declared} deep",
@@ -125,7 +124,7 @@ def _too_deep(join: FittedJoin, depth: float) -> Fault:
 
 
 def _shown(inches: float) -> str:
-    return _SHOWN.length(Length(Fraction(round(inches * 64), 64)))
+    return _written(Length(Fraction(round(inches * 64), 64)))
 
 
 def find_gaps(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
@@ -182,7 +181,7 @@ def find_wrong_size(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
             continue
         known = fitted.plan.overall.get(name, name)
         section = "sizes" if known in fitted.plan.sizes else "lengths"
-        come_to, named_size = _SHOWN.length(high - low), _SHOWN.length(want)
+        come_to, named_size = _written(high - low), _written(want)
         message = say(
             "the placed parts are {come_to} in {name}, but '{known}' is {named_size}",
             come_to=come_to,
@@ -284,7 +283,7 @@ def find_broken_through(fitted: FittedPlan) -> list[Fault]:
                 or _is_in_edge(work)
             ):
                 continue
-            deep, thick = _SHOWN.length(work.depth), _SHOWN.length(part.thick)
+            deep, thick = _written(work.depth), _written(part.thick)
             message = say(
                 "'{part}' is {thick} thick; a {kind} {deep} deep goes through it",
                 part=part.id,
@@ -313,3 +312,7 @@ def check_fit(fitted: FittedPlan, bodies: Sequence[Body]) -> list[Fault]:
         *find_blocked(bodies),
         *find_broken_through(fitted),
     ]
+
+
+def _written(length: Length) -> str:
+    return Display(told_system(), 64).length(length)

@@ -14,6 +14,7 @@ from scantling.measure.reading_goods import currency_beside, read_area, read_mon
 from scantling.measure.rounding import Rounded, System
 from scantling.measure.scan import SPACES, UNIT_WORDS, Scanned, scan_amount
 from scantling.measure.space import MM_PER_INCH, Area, Length, Volume
+from scantling.measure.telling import telling_in, told_system
 from scantling.measure.trade import (
     board_feet,
     board_feet_hardwood,
@@ -91,6 +92,8 @@ __all__ = [
     "sine",
     "surface_measure",
     "tangent",
+    "telling_in",
+    "told_system",
     "write_angle",
     "write_area",
     "write_board_feet",

@@ -104,18 +104,22 @@ def _table(report: Report) -> str:
 
 
 def _fragment(report: Report, look: Look, folder: str, choices: Choices) -> str:
-    """Return HTML without any style, script or picture, as feeds and mail take it."""
+    """Return HTML without any style, script or picture, as feeds and mail take it.
+
+    It is plain ASCII: a piece of a page cannot say in which encoding it is read.
+    """
     home = address(choices, f"{folder}/")
     lines = "".join(
         tag("li", escape(f"{line.quantity} × {line.name}: {line.cost}")) + "\n" for line in bought(report)
     )
     together = escape(say("Together {cost}", cost=write_money(report.totals.cost, report.shop.currency)))
-    return (
+    written = (
         f"<h3>{tag('a', escape(_title(report)), href=home)}</h3>\n"
         f"<p>{_summary(report, look)}</p>\n"
         f"<p>{_facts(report, look)}</p>\n<ul>\n{lines}</ul>\n"
         f"<p>{together}</p>\n<p>{escape(credit(report.fitted.plan))}</p>\n"
     )
+    return written.encode("ascii", "xmlcharrefreplace").decode()
 
 
 def embed_words(report: Report, folder: str, choices: Choices) -> str:

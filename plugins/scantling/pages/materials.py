@@ -7,7 +7,7 @@ from scantling.pages.facts import measure, thickness
 from scantling.pages.html import escape, items, sentence, tag
 from scantling.pages.look import Look
 from scantling.report import Report, StockLine, WareLine, store_cuts, store_words
-from scantling.words import say
+from scantling.words import counted, say
 
 
 def materials(report: Report, look: Look) -> str:
@@ -102,7 +102,7 @@ def _sums(report: Report, look: Look) -> str:
         sums.append(say("{amount} by actual size", amount=write_board_feet(totals.board_feet)))
     if totals.sheets:
         area = write_area(totals.sheet_area, system=look.display.system)
-        sums.append(f"{totals.sheets} {'sheet' if totals.sheets == 1 else 'sheets'}, {area}")
+        sums.append(f"{counted('{count} sheet', '{count} sheets', totals.sheets)}, {area}")
     day = (
         say(" Prices of {day}; yours will differ.", day=report.shop.prices_of)
         if report.shop.prices_of

@@ -5,7 +5,7 @@ from __future__ import annotations
 import io
 from collections.abc import Mapping
 
-from scantling.measure import Money
+from scantling.measure import Money, write_round_money
 from scantling.words import say
 
 SALT = "scantling"
@@ -31,7 +31,9 @@ def price_plot(history: Mapping[str, Money], currency: str) -> str:
         axes.step(range(len(days)), costs, where="post", color=INK, linewidth=1.8)
         axes.plot(range(len(days)), costs, "o", color=INK, markersize=4)
         axes.set_xticks(range(len(days)), days)
-        axes.yaxis.set_major_formatter(lambda value, _: f"{currency}{value:,.0f}")
+        axes.yaxis.set_major_formatter(
+            lambda value, _: write_round_money(Money(round(value) * 100), currency)
+        )
         axes.set_ylabel(say("all plans together"), color=PENCIL)
         axes.margins(y=0.25)
         axes.tick_params(colors=PENCIL)
@@ -40,6 +42,10 @@ def price_plot(history: Mapping[str, Money], currency: str) -> str:
         out = io.StringIO()
         figure.savefig(out, format="svg", transparent=True, metadata={"Date": None, "Creator": None})
     return _svg_alone(out.getvalue())
+
+
+def _whole(value: float, currency: str) -> str:
+    return write_round_money(Money(round(value) * 100), currency)
 
 
 def _svg_alone(text: str) -> str:

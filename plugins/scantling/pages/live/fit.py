@@ -8,7 +8,7 @@ from typing import Any
 
 from scantling.checks import CHECKS, Subject
 from scantling.fault import Fault, Faulty, Severity
-from scantling.measure import Display, write_money
+from scantling.measure import Display, telling_in, write_money
 from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
 from scantling.pages.data_file import DATA_FILE, data_file
@@ -159,7 +159,8 @@ def _shown(opened: Opened, here: OpenPlan, reader: Reader, choice: Choice, whole
         raise Faulty(_for_reader(fault) for fault in faulty.faults) from faulty
     memo: dict[str, object] = opened.once(("checks", here.plan.slug, reader.key), dict)
     subject = Subject(here.plan, reader.shop, whole, fitted, memo=memo)
-    found = [_for_reader(fault) for check in _ASKED for fault in check.faults(subject)]
+    with telling_in(reader.display.system):
+        found = [_for_reader(fault) for check in _ASKED for fault in check.faults(subject)]
     return _Shown(report, tuple(fault for fault in found if fault.severity is not Severity.HINT))
 
 

@@ -62,7 +62,9 @@ FINDINGS: dict[str, Told] = {
     # saying
     "{listed} and {listed2}": "{listed} und {listed2}",
     # shelf sag
-    "'{part}' spans {span} and sags about {later} in the end, under {load} lb on the square foot; cabinet shelves are allowed {allowed}": "„{part}“ überspannt {span} und biegt sich auf Dauer etwa {later} durch, unter {load} lb je Quadratfuß; Schrankböden sind {allowed} erlaubt",
+    "{load} lb on the square foot": "{load} lb je Quadratfuß",
+    "{load} kg on the square metre": "{load} kg je Quadratmeter",
+    "'{part}' spans {span} and sags about {later} in the end, under {load}; cabinet shelves are allowed {allowed}": "„{part}“ überspannt {span} und biegt sich auf Dauer etwa {later} durch, unter {load}; Schrankböden sind {allowed} erlaubt",
     # shelf spacing
     "{gap} between shelves is little for books; 9 to 13 in is usual": "{gap} zwischen den Böden sind wenig für Bücher; üblich sind 9 bis 13 in",
     "{gap} between shelves is a lot for books; 9 to 13 in is usual": "{gap} zwischen den Böden sind viel für Bücher; üblich sind 9 bis 13 in",

@@ -38,6 +38,7 @@ MAKING: dict[str, Told] = {
     "rip at {size}": "Längsschnitt bei {size}",
     # cut diagrams
     "grain": "Faser",
+    "{count} sheets": ("{count} Platte", "{count} Platten"),
     "Set hole 1 at that distance from the end.": "Loch 1 in diesem Abstand vom Ende anlegen.",
     "pieces,": ("Stück,", "Stück,"),
     " ({count} boards cut alike)": " ({count} Stück gleich geschnitten)",
