@@ -39,6 +39,9 @@ ROUNDS = (40, 250, 600, 1200, 2400)
 LEAVE = 100_000
 """How many steps a linear programme may take at the first effort."""
 
+SHARPEN = 40_000
+"""How many steps the linear programme of all prices may take."""
+
 DIVE = 40_000
 """How many steps a dive may take at the first effort."""
 
@@ -55,7 +58,7 @@ EXHAUSTION = 300_000
 class PanelCutter:
     """The search's knowledge of sheets and rips."""
 
-    insists = False
+    insists = True
 
     def __init__(self, family: Family, steps: Steps) -> None:
         self.family, self.steps = family, steps
@@ -121,7 +124,7 @@ class PanelCutter:
         """Add what the prices of all stock together prove."""
         if self.relaxation is None:
             return False
-        self.needs.append(self.relaxation.of_prices())
+        self.needs.append(self.relaxation.of_prices(until=self.steps.done + SHARPEN))
         return True
 
     def excluded(self, amounts: Amounts, effort: int) -> bool:

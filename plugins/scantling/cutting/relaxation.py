@@ -69,9 +69,21 @@ class Relaxation:
         """Return the need for these worths."""
         patterns = self.patterns
         sorts = range(len(patterns.prices))
-        held = patterns.best(worths, sorts, [0] * len(sorts))
-        holds = tuple(int(found[0][0]) if found else 0 for found in held)
+        targets = self._least_held(worths)
+        self.steps.done += len(self.pool) // 2
+        held = patterns.best(worths, sorts, targets)
+        holds = tuple(
+            int(found[0][0]) if found else target for found, target in zip(held, targets, strict=True)
+        )
         return Need(tuple(worths), holds, sum(w * n for w, n in zip(worths, patterns.counts, strict=False)))
+
+    def _least_held(self, worths: Sequence[int]) -> list[int]:
+        """Return for each sort a worth just less than what a known pattern holds."""
+        least = [1] * len(self.patterns.prices)
+        for sort, counts in self.pool:
+            worth = sum([w * n for w, n in zip(worths, counts, strict=True)])
+            least[sort] = max(least[sort], worth)
+        return [worth - 1 for worth in least]
 
     def of_prices(self, rounds: int = 300, until: int = 1 << 62) -> Need:
         """Return the need that the least cost of fractions of boards proves, as far as the steps reach."""
