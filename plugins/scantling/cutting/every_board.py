@@ -28,7 +28,7 @@ SLIGHTLY = 1 + 1e-12
 
 
 def every_board(
-    family: Family, sort: int, worths: Sequence[int], least: int, steps: Steps, until: int
+    family: Family, counts: Sequence[int], sort: int, worths: Sequence[int], least: int, steps: Steps, until: int
 ) -> list[Laid]:
     """Return all that a board of a sort can hold worth at least `least`, without what another holds too.
 
@@ -38,7 +38,6 @@ def every_board(
     Raises:
         Unfinished: when the steps have reached `until`.
     """
-    counts = [kind.count for kind in family.kinds]
     stock = family.sorts[sort]
     found: dict[tuple[int, ...], tuple[bool, Chain]] = {}
     for across in (False, True):
@@ -145,7 +144,7 @@ class _EveryBoard:
                         for at, loss, tally, chain in entries
                         if at + used <= longest and not (more and (tally + more + spare) & guard)
                     ]
-                self.work(len(merged))
+                self.work(len(merged) // 2)
                 entries = shortest(merged)
             found.append((side, entries))
         return found
@@ -163,7 +162,7 @@ class _EveryBoard:
             if length != last:
                 if fresh:
                     found.append((last, list(useful), fresh))
-                    self.work(len(useful) // 4 + 10)
+                    self.work(len(useful) // 12 + 5)
                 fresh, last = [], length
             known = narrowest.get(tally)
             if known is not None:
@@ -184,7 +183,7 @@ class _EveryBoard:
         """
         length, strips, fresh = profile
         guard, spare = self.tally.guard, self.tally.spare
-        size, nodes, allowed = len(strips), 4, max(0, self.until - self.steps.done)
+        size, nodes, allowed = len(strips), 12, 3 * max(0, self.until - self.steps.done)
         best: dict[int, Entry] = {}
 
         def deeper(at: int, room: int, worth: int, tally: int, chain: Chain) -> None:
@@ -206,7 +205,7 @@ class _EveryBoard:
         for _, width, value, tally, inside in fresh:
             if width <= side:
                 deeper(0, side - width, value, tally, (inside, 1, ()))
-        self.work(nodes)
+        self.work(nodes // 3)
         return list(best.values())
 
     def rows(self, sections: list[Entry], length: int, target: int) -> list[tuple[int, Chain]]:
@@ -224,7 +223,7 @@ class _EveryBoard:
                     if at + used <= length and not (tally + more + spare) & guard
                 ]
                 merged = merged + fresh
-                self.work(len(fresh))
-            self.work(len(entries))
+                self.work(len(fresh) // 3)
+            self.work(len(entries) // 3)
             entries = [entry for entry in shortest(merged) if -entry[1] - rate * (length - entry[0]) > target]
         return [(tally, chain) for _, loss, tally, chain in entries if -loss > target]

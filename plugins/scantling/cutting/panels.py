@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from contextlib import suppress
-from math import prod
 
 from scantling.cutting.bars import bar_need, bars_of
 from scantling.cutting.diving import Diver, Known, lay
-from scantling.cutting.exhaustion import Exhaustion
+from scantling.cutting.exhaustion import choose
 from scantling.cutting.family import Family
 from scantling.cutting.greedy import greedy
 from scantling.cutting.holding import PanelPatterns
@@ -48,9 +47,6 @@ DIVE = 40_000
 EXHAUSTS = 2
 """At this effort, all that boards can hold is tried where there are few pieces."""
 
-MANY_WAYS = 5_000
-"""Where there are more ways to choose pieces for a board, that is not tried."""
-
 EXHAUSTION = 300_000
 """How many steps that may take for a list."""
 
@@ -75,7 +71,6 @@ class PanelCutter:
                 self.needs.append(need)
         self.known: Known = {}
         self.answer: list[Layout] | None = None
-        self.exhaustion = Exhaustion(family, self.needs[0], steps)
         self.bases: dict[Amounts, list[tuple[float, int, tuple[int, ...]]]] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
 
@@ -170,10 +165,8 @@ class PanelCutter:
         Raises:
             Unfinished: where that takes too long.
         """
-        if prod(kind.count + 1 for kind in self.family.kinds) > MANY_WAYS:
-            raise Unfinished
         until = min(self.steps.most, self.steps.done + EXHAUSTION)
-        chosen = self.exhaustion.choose(amounts, self.needs, until)
+        chosen = choose(self.family, self.relaxation, amounts, self.needs, until)
         if chosen is None:
             return Verdict.IMPOSSIBLE
         counts, boards, chance = [kind.count for kind in self.family.kinds], [], Chance()
