@@ -28,11 +28,18 @@ SLIGHTLY = 1 + 1e-12
 
 
 def every_board(
-    family: Family, counts: Sequence[int], sort: int, worths: Sequence[int], least: int, steps: Steps, until: int
+    family: Family,
+    counts: Sequence[int],
+    sort: int,
+    worths: Sequence[int],
+    least: int,
+    steps: Steps,
+    until: int,
 ) -> list[Laid]:
     """Return all that a board of a sort can hold worth at least `least`, without what another holds too.
 
     Args:
+        counts: how many of each kind there are.
         worths: of each kind, none of them nothing.
 
     Raises:
@@ -184,6 +191,7 @@ class _EveryBoard:
         length, strips, fresh = profile
         guard, spare = self.tally.guard, self.tally.spare
         size, nodes, allowed = len(strips), 12, 3 * max(0, self.until - self.steps.done)
+        narrowest = min([strip[1] for strip in strips])
         best: dict[int, Entry] = {}
 
         def deeper(at: int, room: int, worth: int, tally: int, chain: Chain) -> None:
@@ -199,7 +207,10 @@ class _EveryBoard:
                     return
                 left, total, sum_of, copies = room - width, tally + more, worth + value, 1
                 while left >= 0 and not (total + spare) & guard:
-                    deeper(index + 1, left, sum_of, total, (inside, copies, chain))
+                    if left >= narrowest:
+                        deeper(index + 1, left, sum_of, total, (inside, copies, chain))
+                    elif sum_of > target and total not in best:
+                        best[total] = length, -sum_of, total, (inside, copies, chain)
                     left, total, sum_of, copies = left - width, total + more, sum_of + value, copies + 1
 
         for _, width, value, tally, inside in fresh:

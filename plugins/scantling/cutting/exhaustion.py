@@ -10,35 +10,31 @@ from collections.abc import Sequence
 from scantling.cutting.every_board import Laid, every_board
 from scantling.cutting.family import Family
 from scantling.cutting.needs import Need
-from scantling.cutting.relaxation import Relaxation, Unfinished
+from scantling.cutting.relaxation import Unfinished
 from scantling.cutting.steps import Steps
-from scantling.cutting.tightness import tight_need
 
 Chosen = list[tuple[int, Laid]]
 """Sorts of stock, and what one board of each holds."""
 
 
-def choose(
-    family: Family, relaxation: Relaxation, amounts: Sequence[int], needs: Sequence[Need], until: int
-) -> Chosen | None:
-    """Return what the boards of a list are to hold, or None where they cannot hold all pieces.
+class Exhaustion:
+    """One list: fills one board after another; what cannot be held by the boards left is remembered.
 
-    Raises:
-        Unfinished: when the steps have reached `until`.
+    It may be broken off and taken up again.
     """
-    tight = tight_need(relaxation, amounts, until)
-    if tight.slack(amounts) < 0:
-        return None
-    return _Exhaustion(family, amounts, [tight, *needs], relaxation.steps, until).run()
 
+    def __init__(self, family: Family, amounts: Sequence[int], needs: Sequence[Need], steps: Steps) -> None:
+        """Set the search up.
 
-class _Exhaustion:
-    """Fills one board after another; what cannot be held by the boards left is remembered."""
-
-    def __init__(
-        self, family: Family, amounts: Sequence[int], needs: Sequence[Need], steps: Steps, until: int
-    ) -> None:
-        self.family, self.amounts, self.needs, self.steps, self.until = family, amounts, needs, steps, until
+        Args:
+            needs: the first of them, by which all that a board can hold is found, is best one that leaves
+                the list little room.
+        """
+        self.family, self.amounts, self.needs, self.steps = family, amounts, needs, steps
+        self.until = 0
+        self.slacks = [need.slack(amounts) for need in needs]
+        self.counts = [kind.count for kind in family.kinds]
+        """How many of each kind a board that is still to be looked at can hold at most."""
         self.areas = [kind.length * kind.width for kind in family.kinds]
         sorts = sorted(
             [j for j, amount in enumerate(amounts) if amount],
@@ -53,36 +49,41 @@ class _Exhaustion:
         self.failed: set[tuple[int, tuple[int, ...]]] = set()
         self.chosen: Chosen = []
 
-    def run(self) -> Chosen | None:
-        """Return what each board is to hold, or None."""
-        counts = tuple(kind.count for kind in self.family.kinds)
-        return self.chosen if self._choices_are(counts) and self._deeper(0, counts) else None
+    def run(self, until: int) -> Chosen | None:
+        """Return what each board is to hold, or None where they cannot hold all pieces.
 
-    def _choices_are(self, counts: Sequence[int]) -> bool:
-        """Find what the boards of each sort can hold, without the last board; return whether all can."""
-        slacks = [need.slack(self.amounts) for need in self.needs]
-        for sort in dict.fromkeys(self.order[:-1]):
-            tight = self.needs[0]
-            found = every_board(
-                self.family, counts, sort, tight.worths, tight.holds[sort] - slacks[0], self.steps, self.until
-            )
-            wastes = [[need.holds[sort] - _worth(need, held) for need in self.needs] for held, _ in found]
-            kept = [
-                (laid, waste)
-                for laid, waste in zip(found, wastes, strict=True)
-                if all(a <= b for a, b in zip(waste, slacks, strict=True))
-            ]
-            if not kept:
-                return False
-            kept.sort(key=lambda one: -sum([a * n for a, n in zip(self.areas, one[0][0], strict=True)]))
-            self.choices[sort] = [laid for laid, _ in kept]
-            amount = self.amounts[sort]
-            slacks = [
-                slack - amount * min(waste)
-                for slack, *waste in zip(slacks, *[waste for _, waste in kept], strict=True)
-            ]
-            fewest = [min(n) for n in zip(*[held for held, _ in self.choices[sort]], strict=True)]
-            counts = [max(0, a - amount * b) for a, b in zip(counts, fewest, strict=True)]
+        Raises:
+            Unfinished: when the steps have reached `until`.
+        """
+        self.until, self.chosen = until, []
+        if not all(self._can_hold(sort) for sort in dict.fromkeys(self.order[:-1])):
+            return None
+        return self.chosen if self._deeper(0, tuple(kind.count for kind in self.family.kinds)) else None
+
+    def _can_hold(self, sort: int) -> bool:
+        """Find what the boards of a sort can hold; return whether there is anything.
+
+        What the boards of one sort waste at least, those of the others cannot.
+        """
+        if sort in self.choices:
+            return bool(self.choices[sort])
+        tight, steps = self.needs[0], self.steps
+        least = tight.holds[sort] - self.slacks[0]
+        found = every_board(self.family, self.counts, sort, tight.worths, least, steps, self.until)
+        kept = []
+        for laid in found:
+            wastes = [need.holds[sort] - _worth(need, laid[0]) for need in self.needs]
+            if all(waste <= slack for waste, slack in zip(wastes, self.slacks, strict=True)):
+                kept.append((laid, wastes))
+        kept.sort(key=lambda one: -sum([a * n for a, n in zip(self.areas, one[0][0], strict=True)]))
+        self.choices[sort] = [laid for laid, _ in kept]
+        if not kept:
+            return False
+        amount = self.amounts[sort]
+        least_wastes = [min(wastes) for wastes in zip(*[wastes for _, wastes in kept], strict=True)]
+        self.slacks = [s - amount * waste for s, waste in zip(self.slacks, least_wastes, strict=True)]
+        fewest = [min(n) for n in zip(*[held for held, _ in self.choices[sort]], strict=True)]
+        self.counts = [max(0, a - amount * b) for a, b in zip(self.counts, fewest, strict=True)]
         return True
 
     def _deeper(self, at: int, left: tuple[int, ...]) -> bool:
@@ -91,20 +92,20 @@ class _Exhaustion:
             return True
         if at == len(self.order) or (at, left) in self.failed:
             return False
-        self.failed.add((at, left))
         self.steps.done += 2 * len(self.needs)
         if any(_worth(need, left) > most for need, most in zip(self.needs, self.holds[at], strict=True)):
             return False
-        sort = self.order[at]
-        if at == len(self.order) - 1:
-            worths = self.needs[0].worths
-            least = _worth(self.needs[0], left)
-            boards = every_board(self.family, left, sort, worths, least, self.steps, self.until)
-            self.chosen += [(sort, laid) for laid in boards[:1]]
-            return bool(boards)
-        self.steps.done += len(self.choices[sort])
         if self.steps.done > self.until:
             raise Unfinished
+        held = self._last(left) if at == len(self.order) - 1 else self._one_of(at, left)
+        if not held:
+            self.failed.add((at, left))
+        return held
+
+    def _one_of(self, at: int, left: tuple[int, ...]) -> bool:
+        """Return whether a board can hold something such that the boards after it can hold the rest."""
+        sort = self.order[at]
+        self.steps.done += len(self.choices[sort])
         for laid in self.choices[sort]:
             rest = tuple([a - b if a > b else 0 for a, b in zip(left, laid[0], strict=True)])
             self.chosen.append((sort, laid))
@@ -112,6 +113,14 @@ class _Exhaustion:
                 return True
             self.chosen.pop()
         return False
+
+    def _last(self, left: tuple[int, ...]) -> bool:
+        """Return whether the last board can hold all that is left."""
+        sort, tight = self.order[-1], self.needs[0]
+        least = _worth(tight, left)
+        boards = every_board(self.family, left, sort, tight.worths, least, self.steps, self.until)
+        self.chosen += [(sort, laid) for laid in boards[:1]]
+        return bool(boards)
 
 
 def _worth(need: Need, counts: Sequence[int]) -> int:

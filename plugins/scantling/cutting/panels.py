@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from contextlib import suppress
 
 from scantling.cutting.bars import bar_need, bars_of
-from scantling.cutting.diving import Diver, Known, lay
-from scantling.cutting.exhaustion import choose
 from scantling.cutting.family import Family
+from scantling.cutting.filling import Filler
 from scantling.cutting.greedy import greedy
 from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
@@ -32,23 +30,11 @@ MANY_COPIES = 8
 SHARES = (40, 80)
 """So many hundredths of the work left go into making that answer cheaper, before and after more is proved."""
 
-ROUNDS = (40, 250, 600, 1200, 2400)
-"""How many rounds of rebuilding are tried at each effort."""
-
 LEAVE = 100_000
 """How many steps a linear programme may take at the first effort."""
 
 SHARPEN = 40_000
 """How many steps the linear programme of all prices may take."""
-
-DIVE = 40_000
-"""How many steps a dive may take at the first effort."""
-
-EXHAUSTS = 2
-"""At this effort, all that boards can hold is tried where there are few pieces."""
-
-EXHAUSTION = 300_000
-"""How many steps that may take for a list."""
 
 
 class PanelCutter:
@@ -69,10 +55,9 @@ class PanelCutter:
             need = bar_need(family, bars, steps)
             if need is not None:
                 self.needs.append(need)
-        self.known: Known = {}
         self.answer: list[Layout] | None = None
-        self.bases: dict[Amounts, list[tuple[float, int, tuple[int, ...]]]] = {}
         self.relaxation = Relaxation(PanelPatterns(family, steps), steps) if family.stages <= 3 else None
+        self.filler = Filler(family, self.relaxation, self.needs, steps)
 
     def cost(self, layouts: Sequence[Layout]) -> int:
         """Return what the boards cost."""
@@ -130,7 +115,7 @@ class PanelCutter:
                 if need is not None and need.slack(amounts) < 0:
                     self.needs.append(need)
                     return True
-        if effort >= 1 and self.relaxation is not None and amounts not in self.bases:
+        if effort >= 1 and self.relaxation is not None and amounts not in self.filler.bases:
             until = min(self.steps.most, self.steps.done + LEAVE * effort * effort)
             try:
                 need = self.relaxation.of_list(amounts, until=until)
@@ -139,41 +124,14 @@ class PanelCutter:
             if need is not None:
                 self.needs.append(need)
                 return True
-            self.bases[amounts] = self.relaxation.bases
+            self.filler.bases[amounts] = self.relaxation.bases
         return False
 
     def fill(self, amounts: Amounts, effort: int) -> list[Layout] | Verdict:
-        """Rebuild the boards of a list, or lay whole patterns on them."""
-        sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
-        rounds = ROUNDS[min(effort, len(ROUNDS) - 1)]
+        """Fill the boards of a list; where there is much to cut, that is left to the first answer."""
         if self.large and self.answer:
             return Verdict.UNDECIDED
-        if effort == EXHAUSTS and self.relaxation is not None:
-            with suppress(Unfinished):
-                return self._exhausted(amounts)
-        found = Rebuilder(self.family, sorts, self.steps, Chance(effort + 1)).run(rounds)
-        if found is None and effort >= 1 and self.relaxation is not None and amounts in self.bases:
-            self.relaxation.bases = self.bases[amounts]
-            until = min(self.steps.most, self.steps.done + DIVE * effort * effort)
-            diver = Diver(self.family, self.steps, Chance(effort), 100 * effort, self.known, until)
-            found = diver.dive(amounts, 1 + effort, self.relaxation)
-        return Verdict.UNDECIDED if found is None else found
-
-    def _exhausted(self, amounts: Amounts) -> list[Layout] | Verdict:
-        """Fill the boards of a list, or prove that nobody can.
-
-        Raises:
-            Unfinished: where that takes too long.
-        """
-        until = min(self.steps.most, self.steps.done + EXHAUSTION)
-        chosen = choose(self.family, self.relaxation, amounts, self.needs, until)
-        if chosen is None:
-            return Verdict.IMPOSSIBLE
-        counts, boards, chance = [kind.count for kind in self.family.kinds], [], Chance()
-        for sort, (_, laid) in chosen:
-            board, counts = lay(self.family, sort, laid, counts, self.steps, chance)
-            boards.append(board)
-        return Rebuilder(self.family, [], self.steps, chance).layouts_of(boards)
+        return self.filler.fill(amounts, effort)
 
 
 def area_need(family: Family) -> Need:

@@ -22,7 +22,8 @@ FEW = 4
 
 
 ENOUGH = 3
-"""With so much effort a list still undecided is left so when two fifths of the work allowed are done."""
+"""With so much effort a list still undecided is left so when this much of the work allowed is done:"""
+SHARE = 3, 10
 
 
 class Verdict(Enum):
@@ -82,7 +83,7 @@ class Search:
         return sum([a * p for a, p in zip(amounts, self.cutter.prices, strict=False)])
 
     def run(self) -> tuple[list[Any] | None, int]:
-        """Return the cheapest found found (or None) and a proven bound on the cost."""
+        """Return the cheapest answer found (or None) and a proven bound on the cost."""
         if self.cutter.large:
             self._keep(self.cutter.first())
         self._rise()
@@ -128,11 +129,11 @@ class Search:
             self.undecided.append(amounts)
 
     def _settle(self) -> None:
-        """Exclude or fill the undecided lists, from the cheapest up, with more and more effort."""
+        """Exclude or fill the undecided lists with more and more effort, first those that leave most room."""
         effort = 1
         while self.undecided and self.steps.left > 0:
             if effort == ENOUGH:
-                self.steps.most = self.steps.most * 2 // 5
+                self.steps.most = self.steps.most * SHARE[0] // SHARE[1]
             waiting = [a for a in self.undecided if self.cost(a) < self.top]
             waiting.sort(key=lambda a: -self._ease(a))
             self.undecided = []

@@ -246,6 +246,7 @@ def _stack(strips: list[Rated], fresh: list[Rated], steps: Steps, side: int, tar
 def _fullest(strips: list[Rated], steps: Steps, side: int, target: Worth, begun: Best) -> Best | None:
     """Return the best that a stack that is begun can become with what else fits within `side`, or None."""
     size = len(strips)
+    narrowest = min([strip[1] for strip in strips])
     best: Best | None = None
     nodes = 4
 
@@ -267,7 +268,11 @@ def _fullest(strips: list[Rated], steps: Steps, side: int, target: Worth, begun:
             elif worth + copies * value <= target:
                 return
             while copies:
-                deeper(index + 1, room - copies * width, worth + copies * value, (inside, copies, chain))
+                left, total = room - copies * width, worth + copies * value
+                if left >= narrowest:
+                    deeper(index + 1, left, total, (inside, copies, chain))
+                elif total > target:
+                    target, best = total, (total, (inside, copies, chain))
                 copies -= 1
 
     deeper(0, side, *begun)

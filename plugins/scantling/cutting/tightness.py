@@ -29,14 +29,24 @@ SLIGHTLY = 0.002
 """By this part every kind is also worth its area, so that none is worth nothing."""
 
 
-def tight_need(relaxation: Relaxation, amounts: Sequence[int], until: int) -> Need:
+def tight_need(
+    relaxation: Relaxation, amounts: Sequence[int], until: int, *, most: float = 1.0
+) -> Need | None:
     """Return the need that leaves a list least room; its worths are all more than nothing.
+
+    Args:
+        most: where there is room for more than this part of the boards, that is not looked for.
+
+    Returns:
+        The need, or None where there is more room.
 
     Raises:
         Unfinished: when the steps have reached `until`.
     """
     patterns = relaxation.patterns
-    worths = _Share(relaxation, amounts, until).worths()
+    worths = _Share(relaxation, amounts, until, most).worths()
+    if worths is None:
+        return None
     total = sum([w * n for w, n in zip(worths, patterns.counts, strict=True)])
     area = sum([size * n for size, n in zip(patterns.sizes, patterns.counts, strict=True)])
     mixed = [
@@ -49,9 +59,9 @@ def tight_need(relaxation: Relaxation, amounts: Sequence[int], until: int) -> Ne
 class _Share:
     """The programme for one list."""
 
-    def __init__(self, relaxation: Relaxation, amounts: Sequence[int], until: int) -> None:
+    def __init__(self, relaxation: Relaxation, amounts: Sequence[int], until: int, most: float) -> None:
         self.relaxation, self.patterns, self.until = relaxation, relaxation.patterns, until
-        self.amounts = amounts
+        self.amounts, self.most, self.is_roomy = amounts, most, False
         self.sorts = [j for j, amount in enumerate(amounts) if amount]
         top = max(self.patterns.sizes)
         self.mixture = Mixture(
@@ -61,19 +71,22 @@ class _Share:
         )
         self.best: tuple[float, list[float]] = (0.0, [])
 
-    def worths(self) -> list[float]:
+    def worths(self) -> list[float] | None:
         """Return the worths of the kinds for which the list has least room."""
         marks = tuple((self.mixture.row_of[j], -float(self.amounts[j])) for j in self.sorts)
         pool = [self.mixture.column(0.0, j, counts) for j, counts in self.relaxation.pool if j in self.sorts]
         pool.append(Column(1.0, SHARE, (), marks))
         self.mixture.solve(pool, self._found, 300)
-        return self.best[1]
+        return None if self.is_roomy else self.best[1]
 
     def _found(self, shadow: list[float]) -> list[Column]:
         """Return the patterns that gain, or none where the worths are good enough."""
         steps, patterns, mixture = self.relaxation.steps, self.patterns, self.mixture
         if steps.done > self.until:
             raise Unfinished
+        if 1 - mixture.value() > self.most:
+            self.is_roomy = True
+            return []
         worths = [max(0.0, price) for price in shadow[: len(patterns.counts)]]
         targets = [mixture.target(j, 0.0) + 1e-7 for j in self.sorts]
         steps.done += 5 * len(worths) + mixture.work // 16
