@@ -102,7 +102,8 @@ def test_every_board_is_found(parts: list[tuple[int, int, int, bool]], least: in
     """What is found is all that a board can hold of so much area, without what another board holds too."""
     family = _family(parts)
     areas = [kind.length * kind.width for kind in family.kinds]
-    found = {held for held, _ in every_board(family, 0, areas, least, Steps(10**9), 10**9)}
+    counts = [kind.count for kind in family.kinds]
+    found = {held for held, _ in every_board(family, counts, 0, areas, least, Steps(10**9), 10**9)}
 
     large = {
         taken

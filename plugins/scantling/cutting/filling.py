@@ -14,7 +14,7 @@ from scantling.cutting.diving import Diver, Known, lay
 from scantling.cutting.exhaustion import Exhaustion
 from scantling.cutting.family import Family
 from scantling.cutting.layout import Layout
-from scantling.cutting.needs import Need
+from scantling.cutting.needs import Need, of_kinds
 from scantling.cutting.rebuild import Rebuilder
 from scantling.cutting.relaxation import Relaxation, Unfinished
 from scantling.cutting.search import Amounts, Verdict
@@ -106,7 +106,9 @@ class Filler:
             tight = tight_need(self.relaxation, amounts, until, most=most)
             exhaustion = None
             if tight is not None:
-                exhaustion = Exhaustion(self.family, amounts, [tight, *self.needs], self.steps)
+                rows = self.relaxation.patterns.rows
+                needs = [of_kinds(need, rows, len(self.family.kinds)) for need in (tight, *self.needs)]
+                exhaustion = Exhaustion(self.family, amounts, needs, self.steps)
                 self.needs.append(tight)
             self.exhaustions[amounts] = exhaustion
         return self.exhaustions[amounts] is not None

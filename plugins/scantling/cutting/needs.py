@@ -52,3 +52,13 @@ def whole(prices: Sequence[float]) -> tuple[int, ...]:
 def remaining(need: Need, counts: Sequence[int]) -> Need:
     """Return the need of what is left to cut."""
     return Need(need.worths, need.holds, sum([w * n for w, n in zip(need.worths, counts, strict=False)]))
+
+
+def of_kinds(need: Need, rows: Sequence[int], kinds: int) -> Need:
+    """Return a need with a worth for each of a family's kinds; those that are not in `rows` have none."""
+    if len(need.worths) == kinds:
+        return need
+    worths = [0] * kinds
+    for row, worth in zip(rows, need.worths, strict=True):
+        worths[row] = worth
+    return Need(tuple(worths), need.holds, need.total)
