@@ -74,6 +74,14 @@ class Mixture:
         self.inverse[row] = [-value for value in old]
         self.basis[row], self.costs[row] = back, dear
 
+    def reprice(self, row: int, column: Column) -> None:
+        """Give the column in a row another price: `column` is the same at that price."""
+        more = column.cost - self.costs[row]
+        self.shadow = [
+            price + more * value for price, value in zip(self.shadow, self.inverse[row], strict=True)
+        ]
+        self.basis[row], self.costs[row] = column, column.cost
+
     def column(self, cost: float, sort: int, counts: tuple[int, ...]) -> Column:
         """Return a pattern as a column."""
         marks = [(row, float(count)) for row, count in enumerate(counts) if count]
@@ -123,7 +131,7 @@ class Mixture:
                     pool.append(column)
                 gain = self.gain(column)
                 if gain > ENOUGH:
-                    changed = self._enter(column, gain) or changed
+                    changed = self.enter(column, gain) or changed
             if not changed:
                 break
         return self.shadow
@@ -139,9 +147,9 @@ class Mixture:
             gain = self.gain(known)
             if gain > best:
                 best, enters = gain, known
-        return enters is not None and self._enter(enters, best)
+        return enters is not None and self.enter(enters, best)
 
-    def _enter(self, column: Column, gain: float) -> bool:
+    def enter(self, column: Column, gain: float) -> bool:
         """Take a column into the mixture; return whether that was possible."""
         marks = column.marks
         if len(marks) == 1:

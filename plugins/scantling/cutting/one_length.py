@@ -4,20 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from scantling.cutting.cover import Cover, Pattern
 from scantling.cutting.crosscuts import LengthPatterns, longest_first
+from scantling.cutting.descent import Descent
 from scantling.cutting.least_boards import least_boards
 from scantling.cutting.lengths import Lengths
 from scantling.cutting.needs import whole
 from scantling.cutting.packing import Filled
 from scantling.cutting.refill import Pieces, Refill, fullest_first
 from scantling.cutting.relaxation import Relaxation
-from scantling.cutting.rounding import Rounding, Stand
-from scantling.cutting.steps import DEFAULT_STEPS, Chance, Steps
+from scantling.cutting.steps import Chance, Steps
 
 QUICK = 3_000
 """So many rounds of refilling come before the linear programme."""
 PATIENT = 10 * QUICK
-"""So many come, again and again, where more work is allowed than for a plan: up to half of what is beyond."""
+"""So many come at a time after it."""
 
 
 class OneLength:
@@ -38,11 +39,10 @@ class OneLength:
         steps = self.steps
         while self._open() and self._refilled(QUICK, steps.most // 4):
             pass
-        patience = (steps.most - DEFAULT_STEPS) // 2
-        while self._open() and steps.done < patience:
-            self._refilled(PATIENT, patience)
         if self._open():
-            self._round()
+            self._round(steps.done + steps.left * 3 // 4)
+        while self._open():
+            self._refilled(PATIENT, steps.most)
         filled = [(0, self._pattern(board)) for board in self.best]
         price = self.lengths.prices[0]
         return (None if len(filled) > self.lengths.most[0] else filled), self.low * price
@@ -50,35 +50,33 @@ class OneLength:
     def _open(self) -> bool:
         return len(self.best) > self.low and self.steps.left > 0
 
-    def _round(self) -> None:
-        """Prove more by a linear programme, and take boards as it says; between tries, refill boards."""
-        lengths, steps = self.lengths, self.steps
-        rounding = Rounding(lengths, steps, [(0, self._pattern(board)) for board in self.best])
-        rounding.solve(rounding.root, lengths.counts, steps.done + steps.left // 2)
-        proof = Relaxation(LengthPatterns(lengths, lengths.counts, steps), steps)
-        need = proof.need(whole(rounding.root.shadow[: len(lengths.counts)]))
-        self.low = max(self.low, -(-need.least_cost(lengths.prices, lengths.most) // lengths.prices[0]))
-        rounds = 4 * QUICK
-        while self._open():
-            before = steps.done
-            found = rounding.dive((len(self.best) - 1) * lengths.prices[0], steps.done + steps.left // 2)
-            if isinstance(found, list):
-                self.best = [self._pieces(pattern) for _, pattern in found]
-                continue
-            self._mended(found, rounds)
-            while self._open() and self._refilled(rounds, steps.most):
-                pass
-            if steps.done - before < steps.left // 2:
-                rounds *= 2
-            rounding.stir(self.chance)
+    def _round(self, until: int) -> None:
+        """Prove more by a linear programme, and take boards as it says, again and again."""
+        while self._open() and self.steps.done < until:
+            root = Cover(self.lengths, self.lengths.counts, map(self._pattern, self.best), self.steps)
+            if not root.solve(len(self.best) - 1, until):
+                self._prove(root)
+                return
+            found = self._descended(root, len(self.best) - 1, until)
+            if found is None:
+                return
+            self.best = [self._pieces(pattern) for pattern in found]
 
-    def _mended(self, stand: Stand, rounds: int) -> None:
-        """Refill the boards that were taken until all pieces lie on one board fewer."""
-        boards = [self._pieces(pattern) for _, pattern in stand.taken][: len(self.best) - 1]
-        rest = [self._pieces(pattern) for _, pattern in stand.taken][len(self.best) - 1 :]
-        loose = self._pieces(stand.left) + [length for board in rest for length in board]
-        boards += [[] for _ in range(len(self.best) - 1 - len(boards))]
-        self._try(Refill(boards, loose, self.room, self.steps, self.chance), rounds, self.steps.most)
+    def _prove(self, root: Cover) -> None:
+        """Raise the bound to what the programme's prices prove in whole numbers."""
+        lengths, steps = self.lengths, self.steps
+        need = Relaxation(LengthPatterns(lengths, lengths.counts, steps), steps).need(whole(root.best))
+        self.low = max(self.low, -(-need.least_cost(lengths.prices, lengths.most) // lengths.prices[0]))
+
+    def _descended(self, root: Cover, goal: int, until: int) -> list[Pattern] | None:
+        """Take boards from the programme again and again, each time with other choices."""
+        descent = Descent(self.lengths, root, self.steps)
+        while self.steps.done < until:
+            found = descent.run(goal, until)
+            if found is not None:
+                return found
+            descent.stir(self.chance)
+        return None
 
     def _refilled(self, rounds: int, until: int) -> bool:
         """Take the emptiest board apart and try to find its pieces a place; return whether that was done."""
