@@ -1,6 +1,7 @@
 """How good and how fast cutting is: generated problems, published sets, rivals, growth.
 
-    python -m tests.bench cutting [--data FOLDER] [--steps N] [--every N] [--only PART] [--plot FILE]
+    python -m tests.bench cutting [--data FOLDER] [--steps N] [--every N] [--only PART] [--sets NAME…]
+                                    [--plot FILE]
 
 PART is one of generated, rivals, growth, published. With a folder of published instances, the best costs
 known beside them (`reference_costs.json`) are compared too; `--every 5` takes every fifth of each set.
@@ -33,6 +34,9 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--steps", type=int, default=4_000_000, help="for the published sets")
     parser.add_argument("--every", type=int, default=1)
     parser.add_argument("--only", choices=("generated", "rivals", "growth", "published"))
+    parser.add_argument(
+        "--sets", nargs="+", default=(*published.EASY, *published.HARD), help="published ones"
+    )
     parser.add_argument("--plot", type=Path)
     asked = parser.parse_args(argv)
     wanted = (asked.only,) if asked.only else ("generated", "rivals", "growth", "published")
@@ -43,7 +47,7 @@ def main(argv: list[str]) -> int:
     if "growth" in wanted:
         growth(asked.plot)
     if "published" in wanted and asked.data:
-        for name in (*published.EASY, *published.HARD):
+        for name in asked.sets:
             published_set(asked.data, name, asked.steps, asked.every)
     return 0
 

@@ -14,8 +14,8 @@ from collections.abc import Iterable, Sequence
 from copy import copy
 from dataclasses import replace
 
-from scantling.cutting.knapsack import best_patterns
 from scantling.cutting.lengths import Lengths
+from scantling.cutting.listed import worthy_patterns
 from scantling.cutting.mixture import Column, Mixture
 from scantling.cutting.steps import Steps
 from scantling.cutting.tabled import good_patterns
@@ -151,8 +151,7 @@ class Cover:
     def _patterns(self, worths: Sequence[float]) -> list[tuple[float, Pattern]]:
         if self.room <= LARGE:
             return good_patterns(self.sizes, self.left, worths, self.room, MANY, self.steps)
-        found = best_patterns(self.sizes, self.left, worths, [self.room], [1 - SHARP], self.steps)
-        return [(excess + 1 - SHARP, tuple(counts)) for excess, _, counts in found]
+        return worthy_patterns(self.sizes, self.left, worths, self.room, MANY, 1 - SHARP, self.steps)
 
     def _add(self, pattern: Pattern) -> bool:
         if pattern in self.seen or not any(pattern):

@@ -166,9 +166,13 @@ class Mixture:
         amount = max(0.0, self.amounts[out] / lead)
         inverse, amounts = self.inverse, self.amounts
         touched = 0
+        changes = [(at, value) for at, value in enumerate(new) if value]
         for row, move in enumerate(step):
             if row != out and (move > TINY or move < -TINY):
-                inverse[row] = [a - move * b if b else a for a, b in zip(inverse[row], new, strict=False)]
+                fresh = inverse[row].copy()
+                for at, value in changes:
+                    fresh[at] -= move * value
+                inverse[row] = fresh
                 amounts[row] = max(0.0, amounts[row] - move * amount)
                 touched += 1
         self.work += (touched + 4) * self.size
