@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from scantling.cutting.cover import Cover
 from scantling.cutting.descent import Descent
 from scantling.cutting.lengths import Lengths
+from scantling.cutting.listed import worthy_patterns
 from scantling.cutting.steps import Chance, Steps
 from scantling.cutting.tabled import good_patterns
 
@@ -54,6 +55,21 @@ def test_the_first_pattern_is_the_best_and_all_of_them_fit(
         assert sum(n * size for n, size in zip(counts, sizes, strict=True)) <= room
         assert all(n <= count for n, count in zip(counts, most, strict=True))
         assert sum(n * w for n, w in zip(counts, worths, strict=True)) == worth
+
+
+def test_a_list_of_entries_finds_what_a_table_finds() -> None:
+    """The best pattern is worth as much either way, and each fits; nothing below the least is named."""
+    sizes, most, room = [35, 31, 27, 22, 20], [2, 3, 1, 4, 2], 100
+    worths = [0.36, 0.31, 0.28, 0.2, 0.21]
+    tabled = good_patterns(sizes, most, worths, room, 5, Steps(LONG))
+    listed = worthy_patterns(sizes, most, worths, room, 5, 0.9, Steps(LONG))
+    assert round(listed[0][0], 9) == round(tabled[0][0], 9)
+    for worth, counts in listed:
+        assert worth > 0.9
+        assert sum(n * size for n, size in zip(counts, sizes, strict=True)) <= room
+        assert all(n <= count for n, count in zip(counts, most, strict=True))
+        assert round(sum(n * w for n, w in zip(counts, worths, strict=True)), 9) == round(worth, 9)
+    assert not worthy_patterns(sizes, most, worths, room, 5, 2.0, Steps(LONG))
 
 
 def test_fractions_of_boards_prove_a_worked_example() -> None:

@@ -26,8 +26,6 @@ HALF = 0.5
 """How much of the present prices there is in those at which patterns are looked for, to begin with."""
 LITTLE = 0.2
 """With less of the present prices left out than this, they are taken as they are."""
-DEAR = 50.0
-"""The price of what must not be used."""
 TOLL = 0.01
 """What standing in costs once it is to end."""
 STANDS_IN = -1000
@@ -36,8 +34,6 @@ SHARP = 1e-6
 """Less than this is nothing."""
 LARGE = 20_000
 """Boards of more units than this have no table."""
-FULL = 0.6
-"""A pattern that lost pieces is kept while this much of the board is used."""
 
 Pattern = tuple[int, ...]
 
@@ -70,7 +66,7 @@ class Cover:
         self.pool: list[Column] = []
         self.seen: set[Pattern] = set()
         for pattern in known:
-            self._add(tuple([min(pattern[kind], left[kind]) for kind in self.rows]))
+            self.add(tuple([min(pattern[kind], left[kind]) for kind in self.rows]))
         self.toll = TOLL if firm else 0.0
         self.best = [size / self.room for size in self.sizes]
         self.bound = 0.0
@@ -145,7 +141,7 @@ class Cover:
                 if count:
                     worth += count * price
             if worth > 1 + SHARP / 10:
-                new = self._add(pattern) or new
+                new = self.add(pattern) or new
         return new, share
 
     def _patterns(self, worths: Sequence[float]) -> list[tuple[float, Pattern]]:
@@ -153,7 +149,8 @@ class Cover:
             return good_patterns(self.sizes, self.left, worths, self.room, MANY, self.steps)
         return worthy_patterns(self.sizes, self.left, worths, self.room, MANY, 1 - SHARP, self.steps)
 
-    def _add(self, pattern: Pattern) -> bool:
+    def add(self, pattern: Pattern) -> bool:
+        """Let the mixture use a pattern of the rows; return whether it is new."""
         if pattern in self.seen or not any(pattern):
             return False
         self.seen.add(pattern)
@@ -206,43 +203,3 @@ class Cover:
         for row, column in enumerate(self.mixture.basis):
             if column is not None and column.sort <= STANDS_IN:
                 self.mixture.reprice(row, replace(column, cost=TOLL))
-
-    def take(self, row: int, copies: int) -> Pattern:
-        """Take copies of the pattern in a row out of what is to be covered; return it over all kinds.
-
-        Patterns that hold more than is then left must not be used any more; their rest is added.
-        """
-        column = self.mixture.basis[row]
-        pattern = column.counts if column is not None else ()
-        self.mixture.take(row, copies, DEAR)
-        for kind, count in enumerate(pattern):
-            self.left[kind] -= count * copies
-        changed = [(kind, self.left[kind]) for kind, count in enumerate(pattern) if count]
-        self.steps.done += len(self.pool) // 2
-        worse = [one for one in self.pool if any(one.counts[kind] > most for kind, most in changed)]
-        if worse:
-            self.forbid({one.counts for one in worse})
-            for one in worse:
-                self._add_rest(one.counts)
-        return self.wide(pattern)
-
-    def forbid(self, gone: set[Pattern]) -> None:
-        """Use some patterns no more."""
-        self.pool = [one for one in self.pool if one.counts not in gone]
-        for at, one in enumerate(self.mixture.basis):
-            if one is not None and one.sort == 0 and one.counts in gone:
-                self.mixture.reprice(at, replace(one, cost=DEAR, sort=-1))
-
-    def _add_rest(self, pattern: Pattern) -> None:
-        rest = tuple([min(count, most) for count, most in zip(pattern, self.left, strict=True)])
-        if sum([n * size for n, size in zip(rest, self.sizes, strict=True)]) >= FULL * self.room:
-            self._add(rest)
-
-    def narrowed(self) -> Cover:
-        """Return the same programme without the rows of which nothing is left."""
-        left = [0] * len(self.lengths.wanted)
-        for kind, count in zip(self.rows, self.left, strict=True):
-            left[kind] = count
-        used = sorted(self.used(), reverse=True)
-        known = [self.wide(pattern) for *_, pattern in used] + [self.wide(one.counts) for one in self.pool]
-        return Cover(self.lengths, left, known, self.steps, firm=True)

@@ -14,6 +14,7 @@ from scantling.cutting.cover import SHARP, Cover, Pattern
 from scantling.cutting.lengths import Lengths
 from scantling.cutting.packing import OutOfSteps, pack
 from scantling.cutting.steps import Chance, Steps
+from scantling.cutting.taking import forbid, left_of, narrowed, take
 
 FEW_PIECES = 30
 """So few pieces are left to the search that tries everything."""
@@ -44,7 +45,6 @@ class Descent:
         self.lengths, self.root, self.steps = lengths, root, steps
         self.chance: Chance | None = None
         self.trail: list[Stand] = []
-        self.furthest: list[Pattern] = []
 
     def stir(self, chance: Chance) -> None:
         """Make other choices from now on."""
@@ -53,7 +53,7 @@ class Descent:
     def run(self, goal: int, until: int) -> list[Pattern] | None:
         """Return patterns of `goal` boards that hold all pieces, or None where none were found."""
         stand = Stand(self._beginning(goal, until), [], frozenset())
-        self.trail, self.furthest, dead_ends = [], [], 0
+        self.trail, dead_ends = [], 0
         while self.steps.done <= until:
             alive = self._taken(stand)
             if alive and sum(stand.cover.left) <= FEW_PIECES:
@@ -61,8 +61,6 @@ class Descent:
                 if rest is not None:
                     return stand.taken + rest
                 alive = False
-            if len(stand.taken) > len(self.furthest):
-                self.furthest = stand.taken
             if alive and self._goes_on(stand, goal, until):
                 stand.tried = frozenset()
                 continue
@@ -77,8 +75,8 @@ class Descent:
         """Return the programme before any board is taken, later without some of the boards it used whole."""
         if self.chance:
             cover = self.root.copy()
-            cover.forbid(
-                {one[2] for one in cover.used() if one[0] >= 1 - SHARP and not self.chance.below(OMIT)}
+            forbid(
+                cover, {one[2] for one in cover.used() if one[0] >= 1 - SHARP and not self.chance.below(OMIT)}
             )
             if cover.solve(goal, until):
                 return cover
@@ -91,7 +89,7 @@ class Descent:
         if whole:
             for amount, row, _ in whole:
                 copies = int(amount + SHARP)
-                stand.taken += [stand.cover.take(row, copies)] * copies
+                stand.taken += [take(stand.cover, row, copies)] * copies
             return True
         if not used:
             return False
@@ -100,7 +98,7 @@ class Descent:
         column = stand.cover.mixture.basis[row]
         if not stand.tried and column is not None:
             self.trail.append(Stand(stand.cover.copy(), list(stand.taken), frozenset({column.counts})))
-        stand.taken.append(stand.cover.take(row, 1))
+        stand.taken.append(take(stand.cover, row, 1))
         return True
 
     def _rank(self, cover: Cover, amount: float, pattern: Pattern) -> tuple[float, int]:
@@ -114,14 +112,12 @@ class Descent:
             return False
         live = len([count for count in stand.cover.left if count])
         if (len(stand.cover.left) - live) * NARROW > len(stand.cover.left):
-            stand.cover = stand.cover.narrowed()
+            stand.cover = narrowed(stand.cover)
         return stand.cover.solve(goal - len(stand.taken), until)
 
     def _last(self, stand: Stand, goal: int, until: int) -> list[Pattern] | None:
         """Return boards for the last pieces, or None where none were found within the goal."""
-        counts = [0] * len(self.lengths.wanted)
-        for kind, count in zip(stand.cover.rows, stand.cover.left, strict=True):
-            counts[kind] = count
+        counts = left_of(stand.cover)
         boards, leave = goal - len(stand.taken), min(LEAVE, until - self.steps.done)
         try:
             found = pack(replace(self.lengths, counts=tuple(counts)), [boards], [], self.steps, leave)

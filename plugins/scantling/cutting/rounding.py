@@ -1,29 +1,24 @@
 """From fractions of boards to whole ones: one programme, kept while boards are taken from it.
 
 Whole boards are taken as the programme uses them, then the board it uses most, and the programme goes on
-from where it stood: what is taken lowers what is wanted. Where the rest can no longer be had within what
-the answer may cost, an earlier choice is made otherwise.
+from where it stood: what is taken lowers what is wanted.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from scantling.cutting.knapsack import best_patterns
 from scantling.cutting.lengths import Lengths
 from scantling.cutting.mixture import Column, Mixture
-from scantling.cutting.packing import Filled, OutOfSteps, pack
+from scantling.cutting.packing import Filled
 from scantling.cutting.steps import Chance, Steps
 
 ROUNDS = 2000
 """How often patterns are looked for at most."""
 FEW_PIECES = 24
 """So few pieces are left to the search that tries everything."""
-MOST_DEAD_ENDS = 12
-"""After so many dead ends the taking of boards is given up."""
-LEAVE = 100_000
-"""How many steps that search may take."""
 SHARP = 1e-6
 """Less than this is nothing."""
 
@@ -141,56 +136,3 @@ class Rounding:
             self.take(stand, row, 1)
             self.solve(stand.mixture, stand.left, until)
         return stand
-
-    def dive(self, goal: int, until: int) -> Stand | list[Filled]:
-        """Return an answer that costs no more than `goal`, or how far the best try came."""
-        stand = self.start()
-        trail: list[tuple[Stand, int]] = []
-        furthest, dead_ends = stand, 0
-        while True:
-            self.whole_ones(stand)
-            if sum(stand.left) <= FEW_PIECES:
-                rest = self._last(stand, goal, until)
-                if rest is not None:
-                    return stand.taken + rest
-                alive = False
-            else:
-                alive = self._onward(stand, 0, trail, goal, until)
-            if len(stand.taken) > len(furthest.taken):
-                furthest = stand
-            if alive:
-                continue
-            dead_ends += 1
-            while not alive and trail and dead_ends < MOST_DEAD_ENDS and self.steps.done < until:
-                del trail[len(trail) - min(dead_ends // 2, len(trail) - 1) :]
-                stand, choice = trail.pop()
-                alive = self._onward(stand, choice, trail, goal, until)
-                dead_ends += not alive
-            if not alive:
-                return furthest
-
-    def _onward(
-        self, stand: Stand, choice: int, trail: list[tuple[Stand, int]], goal: int, until: int
-    ) -> bool:
-        """Take the board of a choice; return whether what is left may still be had within the goal."""
-        row = next((row for place, (_, row) in enumerate(self.choices(stand.mixture)) if place == choice), -1)
-        if row < 0:
-            return False
-        if choice == 0:
-            before = Stand(stand.mixture.copy(), list(stand.taken), list(stand.left), stand.spent)
-            trail.append((before, choice + 1))
-        self.take(stand, row, 1)
-        self.solve(stand.mixture, stand.left, until)
-        return stand.spent + stand.mixture.value() <= goal + 1e-4 and self.steps.done < until
-
-    def _last(self, stand: Stand, goal: int, until: int) -> list[Filled] | None:
-        """Return boards for the last pieces, or None where none were found within the goal."""
-        if len(self.lengths.prices) > 1:
-            return None
-        boards = (goal - stand.spent) // self.lengths.prices[0]
-        left = replace(self.lengths, counts=tuple(stand.left))
-        try:
-            leave = min(LEAVE, until - self.steps.done)
-            return pack(left, [boards], [], self.steps, leave) if boards >= 0 else None
-        except OutOfSteps:
-            return None
