@@ -34,6 +34,8 @@ SHARP = 1e-6
 """Less than this is nothing."""
 LARGE = 20_000
 """Boards of more units than this have no table."""
+LONG = 250
+"""Nor have those with more units than so many for each kind."""
 
 Pattern = tuple[int, ...]
 
@@ -145,7 +147,7 @@ class Cover:
         return new, share
 
     def _patterns(self, worths: Sequence[float]) -> list[tuple[float, Pattern]]:
-        if self.room <= LARGE:
+        if self.room <= min(LARGE, LONG * len(self.rows)):
             return good_patterns(self.sizes, self.left, worths, self.room, MANY, self.steps)
         return worthy_patterns(self.sizes, self.left, worths, self.room, MANY, 1 - SHARP, self.steps)
 

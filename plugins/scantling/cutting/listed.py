@@ -44,6 +44,8 @@ def worthy_patterns(
         for copies in range(1, min(most[kind], room // size) + 1):
             used, gain = size * copies, worth * copies
             at = bisect_left(entries, (room - used + 1,)) - 1
+            if at < 0:
+                break
             tops.append((entries[at][1] - gain, len(tops), (kind, copies, entries[at][2])))
             merged += [(n + used, v - gain, (kind, copies, chain)) for n, v, chain in entries[: at + 1]]
         following = order[place + 1] if place + 1 < len(order) else kind
