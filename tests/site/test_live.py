@@ -27,7 +27,7 @@ def test_a_typed_width_changes_the_whole_page(fresh, home, viewport):
     page = fresh(viewport)
     asked_before = len(home.asked)
     page.goto(home.url + BENCH)
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     before = {name: fragment(page, name) for name in ("facts", "materials", "cut-list", "steps")}
     picture = page.get_attribute('[data-fragment="picture"] img', "src")
     assert not any("pyodide" in path or "live.json" in path for path in home.asked[asked_before:])
@@ -56,7 +56,7 @@ def test_what_each_inch_costs_follows_a_change(fresh, home):
     """Some time after a change the chart of costs is made again at the reader's choice."""
     page = fresh()
     page.goto(home.url + BENCH)
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     choose(page, "width", "52")
     wait(page, "width 52 in")
 
@@ -85,7 +85,7 @@ def test_what_is_changed_while_the_engine_is_busy_is_not_lost(fresh, home):
     """Who changes three things before the first answer comes gets all three."""
     page = fresh()
     page.goto(home.url + BENCH)
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     choose(page, "width", "40")
     choose(page, "depth", "14")
     page.locator('input[type="radio"][value="open"]').check()
@@ -99,7 +99,7 @@ def test_the_keyboard_does_everything(fresh, home):
     """Slider, field, options, panel and buttons are reached by Tab and worked by keys."""
     page = fresh()
     page.goto(home.url + BENCH)
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     slider = page.locator('[data-slider="width"]')
     slider.focus()
     page.keyboard.press("ArrowRight")
@@ -182,7 +182,7 @@ def test_an_offered_page_starts_from_its_size(fresh, home):
     """On the page of an offered size the controls stand there, and a change is told from there."""
     page = fresh()
     page.goto(home.url + BENCH + "width-36in/")
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     assert size(page, "width").input_value() == "36 in"
     choose(page, "depth", "14")
     wait(page, "width 36 in, depth 14 in")

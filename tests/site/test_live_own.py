@@ -24,7 +24,7 @@ def test_my_shop_is_used_remembered_and_forgotten(fresh, home):
     """Prices, kerf, units and owned boards change the plan, survive a reload, and go with one tap."""
     page = fresh()
     page.goto(home.url + BENCH)
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     usual = cost(page)
     page.locator(".sc-mine summary").click()
     page.locator('[data-mine-price="wood glue"]').fill("9.99")
@@ -68,10 +68,10 @@ def test_damaged_settings_are_left_out_with_a_word(fresh, home, kept):
     """Settings of another version, or damaged ones, break nothing."""
     page = fresh()
     page.goto(home.url + BENCH)
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     page.evaluate("kept => localStorage.setItem('scantling /shop/by-the-harbour/ my shop', kept)", kept)
     page.reload()
-    page.wait_for_selector("[data-live=plan]:visible")
+    page.wait_for_selector("[data-live=plan]:not([inert])")
     if '"version":1' in kept:
         wait(page, "Shown for the size as drawn")
     else:

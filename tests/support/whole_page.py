@@ -9,8 +9,9 @@ LAID_OUT = "*, *::before, *::after { content-visibility: visible !important; }"
 
 
 def lay_out(page) -> None:
-    """Lay out all of a page, as a reader does who scrolls to its end."""
-    page.add_style_tag(content=LAID_OUT)
+    """Lay out all of a page, as a reader does who scrolls to its end; also where scripts are switched off."""
+    add = "css => document.head.append(Object.assign(document.createElement('style'), { textContent: css }))"
+    page.evaluate(add, LAID_OUT)
 
 
 def wake_up(page) -> None:
