@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from scantling.pages import moved
@@ -29,6 +29,7 @@ def test_what_may_not_come_along_stays_behind():
 
 
 @given(st.text(), st.text())
+@example("", "\n")
 def test_words_stay_as_they_are(words, address):
     """Text and attributes that are escaped as ours are come back the same from a move to the same place."""
     words, address = (text.replace("\0", "").replace("\r", "") for text in (words, address))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection
 from html.parser import HTMLParser
 
-from scantling.pages.html import escape
+from scantling.pages.html import attribute
 
 ADDRESSES = ("href", "src", "poster")
 _VOID = {"area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source", "track", "wbr"}
@@ -75,12 +75,12 @@ class _Mover(HTMLParser):
 
     def _attribute(self, name: str, value: str | None) -> str:
         if value is None:
-            return f" {name}"
+            return attribute(name, True)
         if name in ADDRESSES:
             value = self._to(value)
         elif name == "srcset":
             value = ", ".join(self._candidate(one) for one in value.split(", "))
-        return f' {name}="{escape(value)}"'
+        return attribute(name, value)
 
     def _candidate(self, written: str) -> str:
         """Return one picture of several, of which a browser takes the one that fits."""

@@ -31,7 +31,7 @@ def tag(name: str, content: str = "", /, **attributes: object) -> str:
     if not attributes:
         return f"<{name}>" if name in _VOID else f"<{name}>{content}</{name}>"
     written = "".join(
-        _attribute(key.rstrip("_").replace("_", "-"), value) for key, value in attributes.items()
+        attribute(key.rstrip("_").replace("_", "-"), value) for key, value in attributes.items()
     )
     return f"<{name}{written}>" if name in _VOID else f"<{name}{written}>{content}</{name}>"
 
@@ -39,7 +39,8 @@ def tag(name: str, content: str = "", /, **attributes: object) -> str:
 _VOID = ("br", "hr", "img", "input", "link", "meta", "source")
 
 
-def _attribute(name: str, value: object) -> str:
+def attribute(name: str, value: object) -> str:
+    """Return an attribute with the space before it, or nothing where the value is None or False."""
     if value is None or value is False:
         return ""
     if value is True:
