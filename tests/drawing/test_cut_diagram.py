@@ -24,6 +24,7 @@ from scantling.drawing import (
     text_width,
     to_svg,
 )
+from tests.support.shapes import flat
 
 KERF = 0.125
 
@@ -40,15 +41,6 @@ def board(lengths, *, width=3.5, long=96.0, name="leg"):
     return BoardPicture(
         "2x4 no. 1", "8 ft", long, width, KERF, tuple(pieces), kept, tuple(cuts), "8 ft", "3 1/2 in"
     )
-
-
-def flat(shapes):
-    """Yield every shape, whatever group it is in."""
-    for shape in shapes:
-        if isinstance(shape, Group):
-            yield from flat(shape.shapes)
-        else:
-            yield shape
 
 
 def boxes(scene, title):

@@ -11,6 +11,7 @@ from scantling.drawing import Circle, Group, Polygon, Rectangle, Scene, Text, de
 from scantling.measure import Display
 from scantling.source import read_catalog
 from tests.support.placing import fit
+from tests.support.shapes import flat
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 
@@ -21,15 +22,6 @@ def detail(*works, **more) -> Scene:
     scene = detail_drawing(part, Display())
     assert scene is not None
     return scene
-
-
-def flat(shapes):
-    """Yield every shape, whatever group it is in, as if no group were moved."""
-    for shape in shapes:
-        if isinstance(shape, Group):
-            yield from flat(shape.shapes)
-        else:
-            yield shape
 
 
 def wood(scene) -> tuple[float, float]:
