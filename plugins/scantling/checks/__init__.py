@@ -23,6 +23,7 @@ from scantling.checks.missing import (
     TAGS_MISSING,
     TOOLS_MISSING,
 )
+from scantling.checks.named_at_hand import NAMED_AT_HAND
 from scantling.checks.number_in_prose import NUMBER_IN_PROSE
 from scantling.checks.parts_used import PARTS_USED
 from scantling.checks.placed_fit import PLACED_FIT
@@ -44,6 +45,7 @@ CHECKS: tuple[Check, ...] = (
     HARDWARE_USED,
     TOOLS_LISTED,
     TOOLS_NEEDED,
+    NAMED_AT_HAND,
     GLUE_AT_HAND,
     MADE_FIRST,
     FASTENER_EARLY,

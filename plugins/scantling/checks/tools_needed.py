@@ -25,6 +25,7 @@ _FASTENERS = (
     _Takes("screw", ("drill", "driver"), "drill"),
     _Takes("brad", ("nailer", "hammer"), "hammer"),
     _Takes("nail", ("nailer", "hammer"), "hammer"),
+    _Takes("staple", ("stapler", "staple gun"), "staple gun"),
 )
 """They also hold while the glue sets, so that a step with them needs no clamps."""
 _WARES = (

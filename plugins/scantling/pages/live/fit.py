@@ -140,7 +140,9 @@ _NOT_IN_ADDRESS = "%#\"<>?&'`{}|^\n\t"
 _ASKED = tuple(
     check
     for check in CHECKS
-    if check.every_size and check.group not in {"Words", "Safety"} and check.name != "tools-needed"
+    if check.every_size
+    and check.group not in {"Words", "Safety"}
+    and check.name not in {"tools-needed", "named-at-hand"}
 )
 """Checks that can answer otherwise at another size, and are of the furniture, not of its words."""
 

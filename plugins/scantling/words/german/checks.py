@@ -13,6 +13,8 @@ CHECKS: dict[str, Told] = {
     "Screws left over make a builder wonder what was forgotten; screws that are missing stop the work.": "Übrige Schrauben lassen fragen, was vergessen wurde; fehlende halten die Arbeit auf.",
     "Are the tools of every step in the plan's list?": "Steht das Werkzeug jedes Schritts in der Liste des Plans?",
     "A reader chooses a plan by the tools that it takes; one that turns up half-way stops the work.": "Ein Leser wählt einen Plan nach dem Werkzeug, das er braucht; eines, das auf halbem Weg auftaucht, hält die Arbeit auf.",
+    "Is what a step reaches for on the lists?": "Steht auf den Listen, wonach ein Schritt greift?",
+    "A builder buys what the lists say. Filler, tape or a chisel that only the words of a step know of stops the work on a Sunday.": "Gekauft wird, was auf den Listen steht. Spachtel, Klebeband oder ein Stechbeitel, von dem nur der Text eines Schritts weiß, hält die Arbeit an einem Sonntag auf.",
     "Is every tool that a step takes at hand?": "Ist jedes Werkzeug zur Hand, das ein Schritt braucht?",
     "Clamps that are fetched when the glue is open come too late; and a board of a width that no yard sells takes a saw that rips.": "Zwingen, die erst bei offenem Leim geholt werden, kommen zu spät; und ein Brett in einer Breite, die kein Händler führt, braucht eine Säge für Längsschnitte.",
     "common practice, no source": "gängige Praxis, keine Quelle",
