@@ -9,6 +9,7 @@ import pytest
 from scantling.measure import Length
 from scantling.plan import Fitter, banded_length, choose_fastener, read_plan, wanted_length
 from scantling.shop import read_shop
+from scantling.words import language_of, speaking
 from tests.support.workshop import bench_data, shop_data, with_part
 
 
@@ -37,6 +38,14 @@ def test_screws_follow_from_the_joins():
     assert screws.count == 8
     assert screws.why == "rail to leg"
     assert screws.hardware is None
+
+
+def test_what_a_ware_is_for_is_told_in_the_language_spoken_when_it_is_asked():
+    """A plan that was fitted in English tells joins and banding in German to whoever asks in German."""
+    (screws,), (tape,) = bought("pocket screw 1 1/4 in"), bought("edge banding")
+
+    with speaking(language_of("de")):
+        assert (screws.why, tape.why) == ("rail an leg", "beschichtete Kanten")
 
 
 def test_a_join_of_a_part_that_is_not_there_takes_no_screws():

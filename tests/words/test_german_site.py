@@ -15,6 +15,7 @@ import yaml
 from scantling.build import How, build_catalog
 from scantling.measure import Display
 from scantling.pages import Choices, raw, whole
+from scantling.plan import ROOMS, SKILLS
 from tests.support.our_words import asked
 
 PLANS = ("entry-bench", "book-bin")
@@ -140,10 +141,21 @@ def test_a_german_page_speaks_german(sites):
         "## Zuschnittpläne",
         "Kosten",
         "Werkzeug",
+        "Side rail an leg, lower side rail an leg",
         "Vorsicht",
     ):
         assert words in page
     assert "115,58\N{NO-BREAK SPACE}$" in page
+
+
+def test_what_a_plan_chooses_from_a_list_is_told_in_german(sites):
+    """Skill and room, on the plan's page, on its card, in the catalog's filters and among plans like it."""
+    told = {path: _told(content) for path, content in sites["de"].items() if path.endswith((".md", ".html"))}
+    phrases = {part for texts in told.values() for text in texts for part in text.split(" · ")}
+
+    assert {"etwas Übung", "Flur", "Kinderzimmer"} <= phrases
+    tags = {"entry", "bedroom"}  # the author's own, which stay
+    assert phrases & ({*SKILLS, *ROOMS} - tags) == set()
 
 
 def test_the_printed_plan_speaks_german(sites):

@@ -9,6 +9,7 @@ import pytest
 
 from scantling.checks.topics import TOPICS
 from scantling.pages.theme import TEMPLATE_WORDS
+from scantling.plan import ROOMS, SKILLS
 from scantling.plan.kinds import EDGES
 from scantling.plan.part_forms import JOINS, WORKS
 from scantling.plan.screws import FASTENER_KINDS
@@ -24,6 +25,8 @@ TRADE = {
     *("square", "mitre", "bevel", "left", "right", "layers"),
     *EDGES["all"],
     *("width", "depth", "height", "thickness"),
+    *SKILLS,
+    *ROOMS,
 }
 """Words that a plan file chooses from, and that a page shows."""
 LETTERS = re.compile(r"[A-Za-z]{2}|\d\.\d")

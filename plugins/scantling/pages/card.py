@@ -12,6 +12,7 @@ from scantling.pages.look import Look
 from scantling.pages.picture import picture
 from scantling.pages.words import line_of
 from scantling.report import Report
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +32,7 @@ def card_of(card: Card) -> str:
     plan, report, look = card.report.fitted.plan, card.report, card.look
     title = tag("h2", tag("a", escape(plan.title), href=f"{card.slug}/"))
     cost = tag("b", escape(write_money(report.totals.cost, report.shop.currency)), class_="sc-cost")
-    facts = [cost, both_sizes(report, look), escape(plan.skill), escape(plan.build_time)]
+    facts = [cost, both_sizes(report, look), escape(say(plan.skill)), escape(plan.build_time)]
     line = tag("p", " ".join(tag("span", fact) for fact in facts if fact), class_="sc-line")
     other = other_display(look.display)
     summary = tag("p", line_of(report.fitted.summary, look.words, look.display, other))

@@ -12,11 +12,14 @@ from scantling.measure import Display, Length, Money, other_display, write_round
 from scantling.pages.finding import THOUSAND, Finding, time_order
 from scantling.pages.html import escape, tag
 from scantling.pages.live.script_words import known_words
+from scantling.plan import SKILLS
 from scantling.words import counted, mark, say
 
 _SCRIPT = Path(__file__).parent / "notebook/assets/scantling/finding.js"
 FEWEST = 2
 """Plans from which on there is something to narrow down."""
+_CHOSEN = {"room", "skill"}
+"""Groups whose words the site knows: told in its language, and kept in the address as a plan writes them."""
 _BUDGETS = (10, 25, 50, 75, 100, 150, 200, 250, 300, 400, 500, 750, 1000, 1500, 2000, 3000)
 _INCHES = (8, 12, 16, 18, 20, 24, 30, 36, 42, 48, 60, 72, 84, 96)
 _MILLIMETRES = (200, 300, 400, 450, 500, 600, 750, 900, 1050, 1200, 1500, 1800, 2100, 2400)
@@ -82,7 +85,7 @@ def _plans(count: int) -> str:
 
 def _groups(findings: Sequence[Finding]) -> Iterator[str]:
     yield _group("room", say("Room"), _counted((found.room,) for found in findings))
-    yield _group("skill", say("Skill"), _counted((found.skill,) for found in findings))
+    yield _group("skill", say("Skill"), _counted(((found.skill,) for found in findings), _practice))
     yield _group("time", say("Build time"), _counted(((found.time,) for found in findings), time_order))
     yield _group("material", say("Made of"), _counted(found.materials for found in findings))
     tools = _counted(dict.fromkeys(name for tool in found.tools for name in tool) for found in findings)
@@ -100,6 +103,11 @@ def _counted(words: Iterable[Iterable[str]], order: Callable[[str], object] = st
     return {word: counts[word] for word in sorted(counts, key=lambda word: (order(word), word))}
 
 
+def _practice(skill: str) -> str:
+    """Return what puts the least practice first."""
+    return str(SKILLS.index(skill)) if skill in SKILLS else skill
+
+
 def _group(name: str, title: str, counts: dict[str, int], *, ticked: bool = False) -> str:
     """Return the choices of one kind, behind their title; nothing where there is no choice."""
     if not counts:
@@ -115,7 +123,8 @@ def _group(name: str, title: str, counts: dict[str, int], *, ticked: bool = Fals
 
 def _choice(name: str, word: str, count: int, *, ticked: bool) -> str:
     box = tag("input", type="checkbox", name=name, value=word, checked=ticked)
-    return tag("label", box + tag("span", escape(word)) + " " + tag("small", str(count)))
+    shown = say(word) if name in _CHOSEN else word
+    return tag("label", box + tag("span", escape(shown)) + " " + tag("small", str(count)))
 
 
 def _limits(findings: Sequence[Finding], display: Display, currency: str) -> Iterator[str]:

@@ -83,7 +83,7 @@ def _summary(report: Report, look: Look) -> str:
 
 def _facts(report: Report, look: Look) -> str:
     plan = report.fitted.plan
-    facts = (overall_size(report, look), escape(plan.skill), escape(plan.build_time))
+    facts = (overall_size(report, look), escape(say(plan.skill)), escape(plan.build_time))
     return " · ".join(fact for fact in facts if fact)
 
 

@@ -41,7 +41,7 @@ def _facts(report: Report, look: Look) -> Iterator[tuple[str, str, str]]:
         escape(say("prices of {day}", day=day)) if day else "",
     )
     if plan.skill:
-        yield mark("Skill"), escape(plan.skill), ""
+        yield mark("Skill"), escape(say(plan.skill)), ""
     size = overall_size(report, look)
     if size:
         yield mark("Size"), size, ""

@@ -188,7 +188,12 @@ def _ending(here: AtSize, found: Sequence[str]) -> str:
 def search_words(report: Report) -> tuple[str, ...]:
     """Return what a reader may look for: title, parts, materials, tags, each once."""
     fitted = report.fitted
-    words = [" ".join(fitted.plan.title.split()), *fitted.plan.tags, fitted.plan.room, fitted.plan.skill]
+    words = [
+        " ".join(fitted.plan.title.split()),
+        *fitted.plan.tags,
+        say(fitted.plan.room),
+        say(fitted.plan.skill),
+    ]
     words += [*fitted.plan.tools, *(part.id for part in fitted.parts)]
     words += [line.stock.key for line in report.materials.stocks]
     words += [line.ware.key for line in report.materials.wares]

@@ -62,6 +62,6 @@ def _with_foot(page: Page, like: Sequence[Finding], currency: str) -> Page:
 
 
 def _link(found: Finding, up: str, currency: str) -> str:
-    facts = (write_money(Money(found.cents), currency), found.room, found.skill, found.time)
+    facts = (write_money(Money(found.cents), currency), say(found.room), say(found.skill), found.time)
     small = tag("small", escape(" · ".join(fact for fact in facts if fact)))
     return tag("a", escape(found.title), href=f"{up}{found.slug}/") + small

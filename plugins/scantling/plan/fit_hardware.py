@@ -154,15 +154,13 @@ def _listed(item: Hardware, shop: Shop, scope: FormulaScope) -> FittedHardware |
 
 def _from_joins(joins: Iterable[FittedJoin]) -> Iterator[FittedHardware]:
     counts: dict[str, int] = {}
-    uses: dict[str, list[str]] = {}
+    uses: dict[str, list[tuple[str, str]]] = {}
     for join in joins:
         if join.fasteners:
             counts[join.fastener] = counts.get(join.fastener, 0) + join.fasteners
-            uses.setdefault(join.fastener, []).append(
-                say("{one} to {other}", one=join.join.first, other=join.join.second)
-            )
+            uses.setdefault(join.fastener, []).append((join.join.first, join.join.second))
     for ware, count in counts.items():
-        yield FittedHardware(ware, Fraction(count), None, None, FittedProse(()), None, ", ".join(uses[ware]))
+        yield FittedHardware(ware, Fraction(count), None, None, FittedProse(()), None, tuple(uses[ware]))
 
 
 def _banding(parts: Iterable[FittedPart], shop: Shop, faults: list[Fault]) -> Iterator[FittedHardware]:
@@ -173,7 +171,7 @@ def _banding(parts: Iterable[FittedPart], shop: Shop, faults: list[Fault]) -> It
             if ware is not None:
                 lengths[ware.key] = lengths.get(ware.key, NOTHING) + part.count * banded_length(part)
     for key, length in lengths.items():
-        yield FittedHardware(key, Fraction(0), None, length, FittedProse(()), None, say("banded edges"))
+        yield FittedHardware(key, Fraction(0), None, length, FittedProse(()), None, is_banding=True)
 
 
 def _band(part: FittedPart, shop: Shop, faults: list[Fault]) -> Ware | None:

@@ -11,6 +11,7 @@ from scantling.measure import Angle, Area, Length
 from scantling.plan.model import Erratum, Hardware, Join, Part, Plan, Step, Work
 from scantling.plan.placement_placed import Placed
 from scantling.plan.prose import Quote
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -173,8 +174,19 @@ class FittedHardware:
     note: FittedProse
     hardware: Hardware | None
     """As the author wrote it; None for what follows from joins and banding."""
-    why: str = ""
-    """What it is for, where the author did not write it."""
+    joined: tuple[tuple[str, str], ...] = ()
+    """The parts that it joins, two and two, where it follows from joins."""
+    is_banding: bool = False
+
+    @property
+    def why(self) -> str:
+        """Return what it is for, where the author did not write it, in the language that is spoken now.
+
+        A plan may be fitted before its page's language is known.
+        """
+        if self.is_banding:
+            return say("banded edges")
+        return ", ".join(say("{one} to {other}", one=one, other=other) for one, other in self.joined)
 
 
 @dataclass(frozen=True, slots=True)
