@@ -42,7 +42,7 @@ def test_screws_follow_from_the_joins():
 
 def test_what_a_ware_is_for_is_told_in_the_language_spoken_when_it_is_asked():
     """A plan that was fitted in English tells joins and banding in German to whoever asks in German."""
-    (screws,), (tape,) = bought("pocket screw 1 1/4 in"), bought("edge banding")
+    (screws,), (tape,) = bought("pocket screw 1 1/4 in"), bought("edge tape")
 
     with speaking(language_of("de")):
         assert (screws.why, tape.why) == ("rail an leg", "beschichtete Kanten")

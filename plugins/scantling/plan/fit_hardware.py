@@ -160,7 +160,9 @@ def _from_joins(joins: Iterable[FittedJoin]) -> Iterator[FittedHardware]:
             counts[join.fastener] = counts.get(join.fastener, 0) + join.fasteners
             uses.setdefault(join.fastener, []).append((join.join.first, join.join.second))
     for ware, count in counts.items():
-        yield FittedHardware(ware, Fraction(count), None, None, FittedProse(()), None, tuple(uses[ware]))
+        yield FittedHardware(
+            ware, Fraction(count), None, None, FittedProse(()), None, joined=tuple(uses[ware])
+        )
 
 
 def _banding(parts: Iterable[FittedPart], shop: Shop, faults: list[Fault]) -> Iterator[FittedHardware]:

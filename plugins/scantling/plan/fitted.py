@@ -174,6 +174,8 @@ class FittedHardware:
     note: FittedProse
     hardware: Hardware | None
     """As the author wrote it; None for what follows from joins and banding."""
+    whose: str = ""
+    """The plan that it is for, where several are bought for at once: told instead of what it joins."""
     joined: tuple[tuple[str, str], ...] = ()
     """The parts that it joins, two and two, where it follows from joins."""
     is_banding: bool = False
@@ -184,6 +186,8 @@ class FittedHardware:
 
         A plan may be fitted before its page's language is known.
         """
+        if self.whose:
+            return self.whose
         if self.is_banding:
             return say("banded edges")
         return ", ".join(say("{one} to {other}", one=one, other=other) for one, other in self.joined)

@@ -167,7 +167,9 @@ def _hardware(one: _Wanted) -> Iterator[FittedHardware]:
             count=item.count * one.copies,
             area=None if item.area is None else item.area * one.copies,
             length=None if item.length is None else item.length * one.copies,
-            why="" if item.ware in named else one.title,
+            whose="" if item.ware in named else one.title,
+            joined=(),
+            is_banding=False,
         )
         named.add(item.ware)
 
