@@ -44,6 +44,24 @@ def test_under_mount_boxes_as_in_the_guides(opening, side, less):
 
 
 @checked(
+    quantity="calc-drawer-slide",
+    place="guides to choosing slides: no longer than the box, a box 18 1/4 in deep takes 18 in, "
+    "one of 22 1/2 in takes 22 in, a case 23 in deep inside takes 22 in",
+    kind="common practice",
+)
+@pytest.mark.parametrize(
+    ("depth", "behind", "slide"),
+    [("18 3/4", "1/2", 18), ("23", "1/2", 22), ("18", "1", 16), ("18", "0", 18), ("12 15/16", "1", 10)],
+)
+@pytest.mark.parametrize("runs", ["side-mount", "under-mount"])
+def test_a_slide_is_no_longer_than_its_box(depth, behind, slide, runs):
+    """The longest even length within what is left of the depth in front of the room behind the box."""
+    answer = ask("drawer", opening="18", depth=depth, runs=runs, **{"clear-back": behind})
+
+    assert exact(answer, "slide") == slide
+
+
+@checked(
     quantity="calc-drawer",
     document="numpy",
     place=f"{NUMPY}: the widths across a drawer, summed",

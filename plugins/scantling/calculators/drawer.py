@@ -52,9 +52,9 @@ def compute(given: Given) -> Result:
         Figure("front-width", say("Drawer front, wide"), box.front[0], way="down"),
         Figure("front-height", say("Drawer front, high"), box.front[1], way="down"),
     ]
-    slide = _slide(given)
-    if slide > Length(0) and given.choice("runs") != RUNNERS:
-        figures.append(Figure("slide", say("Longest usual slide that fits"), slide))
+    slide = longest_slide(given, box)
+    if slide > Length(0):
+        figures.append(Figure("slide", say("Longest usual slide that fits the box"), slide))
     return Result(
         tuple(figures), _working(given, box), (_pieces(given, box, ends),), _remarks(given, box), box
     )
@@ -114,12 +114,15 @@ def _must_fit(given: Given, width: Length, height: Length, depth: Length) -> Non
             raise given.refuse("edge", say("the gap takes the whole front"), given.under(low / 2))
 
 
-def _slide(given: Given) -> Length:
-    """Return the longest usual slide within the depth, or nothing."""
-    free = given.length("depth")
-    if given.choice("front") == INSET:
-        free -= given.length("front-thickness")
-    return max((slide for slide in _SLIDES[given.display.system] if slide <= free), default=Length(0))
+def longest_slide(given: Given, box: Box) -> Length:
+    """Return the longest usual slide that is no longer than the box, or nothing on wooden runners.
+
+    A slide is screwed to the side of the box along its whole length, and what is asked for behind the
+    box stays free behind the slide too (common practice, no source).
+    """
+    if given.choice("runs") == RUNNERS:
+        return Length(0)
+    return max((slide for slide in _SLIDES[given.display.system] if slide <= box.depth), default=Length(0))
 
 
 def _pieces(given: Given, box: Box, ends: Length) -> Table:
@@ -182,6 +185,14 @@ def _remarks(given: Given, box: Box) -> tuple[str, ...]:
         and given.choice("runs") == UNDER_MOUNT
     ):
         remarks.append(say("Under-mount slides need room below the bottom, often 1/2 in: see their sheet."))
+    slide = longest_slide(given, box)
+    if given.choice("runs") == UNDER_MOUNT and Length(0) < slide < box.depth:
+        remarks.append(
+            say(
+                "Under-mount slides usually want a box exactly as deep as they are long: {slide} here.",
+                slide=given.write(slide),
+            )
+        )
     if given.choice("runs") == RUNNERS and box.height > box.depth:
         remarks.append(say("A drawer higher than it is deep racks on wooden runners."))
     return tuple(remarks)
@@ -292,6 +303,7 @@ CALCULATOR = Calculator(
         "under-mount: box inside = opening − clearance, so box outside = opening − clearance + 2 × side",
         "bottom = inside + 2 × groove − play, both ways",
         "front = opening + 2 × overlay, or opening − 2 × gap",
+        "slide: the longest usual length that is no longer than the box is deep",
     ),
     source=(
         (

@@ -110,6 +110,9 @@ QUANTITIES: tuple[Quantity, ...] = (
     _quantity("calc-compound", "Compound mitre", "degrees", "Turn and tilt of a saw for sides that slope."),
     _quantity("calc-taper", "Taper of a leg", "degrees", "The angle of a taper, and the offset of a jig."),
     _quantity("calc-drawer", "Drawer from an opening", "in, mm", "Box, bottom and front of a drawer."),
+    _quantity(
+        "calc-drawer-slide", "Slide for a drawer", "in, mm", "The longest usual slide that fits a box."
+    ),
     _quantity("calc-sliding-doors", "Sliding doors", "in, mm", "Doors, rail and drop."),
     _quantity("calc-hinged-doors", "Hinged doors", "in, mm", "Door, rail and panel."),
     _quantity(

@@ -65,7 +65,9 @@ DRAWERS: dict[str, Told] = {
     "Under-mount slides need room below the bottom, often 1/2 in: see their sheet.": "Unterflurauszüge brauchen Platz unter dem Boden, oft 1/2 in: siehe ihr Blatt.",
     "A drawer higher than it is deep racks on wooden runners.": "Eine Schublade, höher als tief, verkantet auf Laufleisten.",
     "dashed: the drawer front": "gestrichelt: die Schubladenfront",
-    "Longest usual slide that fits": "Längster üblicher Auszug, der passt",
+    "Longest usual slide that fits the box": "Längster üblicher Auszug, der zum Kasten passt",
+    "Under-mount slides usually want a box exactly as deep as they are long: {slide} here.": "Unterflurauszüge verlangen meist einen Kasten genau so tief, wie sie lang sind: hier {slide}.",
+    "slide: the longest usual length that is no longer than the box is deep": "Auszug: die längste übliche Länge, die nicht länger ist, als der Kasten tief ist",
     "sides this thick do not fit these slides": "so dicke Seiten passen nicht zu diesen Auszügen",
     "the gap takes the whole front": "die Fuge nimmt die ganze Front ein",
     # sliding doors
