@@ -29,7 +29,8 @@ def _arguments(command: Command) -> Iterator[tuple[str, str]]:
     command.add_arguments(parser)
     for action in parser._actions:  # noqa: SLF001 - argparse has no other way to tell what it was given
         meaning = (action.help or "").replace("%(default)s", str(action.default)).replace("|", "\\|")
-        yield _written(action), meaning[:1].upper() + meaning[1:]
+        typed = "=" in meaning.partition(" ")[0]  # an example to type stays as it is typed
+        yield _written(action), meaning if typed else meaning[:1].upper() + meaning[1:]
 
 
 def _written(action: argparse.Action) -> str:

@@ -25,7 +25,7 @@ EVERY = pytest.mark.parametrize("slug", SLUGS)
 
 def words(fragment):
     """Return what a person reads of a piece of HTML."""
-    return html.unescape(re.sub(r"<[^>]*>", " ", fragment))
+    return html.unescape(re.sub(r"<[^>]*>", " ", fragment)).replace("\N{NO-BREAK SPACE}", " ")
 
 
 @EVERY
@@ -179,3 +179,8 @@ def test_no_line_of_a_page_ends_its_block_early(finished):
 def test_the_checks_that_it_names_are_there(slug):
     """A check named on a calculator's page is one that plans are checked with."""
     assert set(calculator(slug).checks) <= {check.name for check in CHECKS}
+
+
+def test_a_picture_tells_its_board_feet_as_the_answer_does():
+    """What is read out for the picture is a number of the answer, not a bare fraction."""
+    assert "are 46.88 board feet" in run_example("board-feet").scene().told

@@ -112,7 +112,7 @@ def test_angles_weights_and_percents_may_be_bare():
 
 @pytest.mark.parametrize(
     ("number", "words"),
-    [("55/12", "4 7/12"), ("3", "3"), ("-1/4", "-1/4"), ("0", "0"), ("5000/3", "1,666 2/3")],
+    [("55/12", "4 7/12"), ("3", "3"), ("-1/4", "−1/4"), ("0", "0"), ("5000/3", "1,666 2/3")],
 )
 def test_fractions_are_written_as_spoken(number, words):
     """Whole and fraction, with commas in large numbers."""
@@ -125,7 +125,7 @@ def test_fractions_are_written_as_spoken(number, words):
         ("1/3", 4, "≈ 0.3333"),
         ("1/4", 4, "0.25"),
         ("2", 2, "2"),
-        ("-1/8", 2, "≈ -0.13"),
+        ("-1/8", 2, "≈ −0.13"),
         ("12345/2", 1, "6,172.5"),
     ],
 )

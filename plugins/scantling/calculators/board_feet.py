@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, exactly, fraction
+from scantling.calculators.kit import (
+    Ask,
+    Calculator,
+    Example,
+    Figure,
+    Given,
+    Result,
+    decimals,
+    exactly,
+    fraction,
+)
 from scantling.calculators.kit.picture import fit, inches, scene
 from scantling.drawing import Scene, Shape
 from scantling.measure import (
@@ -112,7 +122,7 @@ def draw(given: Given, result: Result) -> Scene:
     told = say(
         "A board and its end; {count} of them with waste are {buy} board feet.",
         count=given.count("count"),
-        buy=buy,
+        buy=decimals(buy, 2).removeprefix("≈ "),
     )
     return scene(bottom + 42, shapes, say("The board that is counted"), told)
 

@@ -11,7 +11,7 @@ from scantling.calculators.kit.whole import Unit, common_unit
 from scantling.cutting import Answer, Board, PartItem, Problem, StockItem, solve
 from scantling.drawing import Scene, Shape, shorten
 from scantling.measure import Area, Length, Money, local_marks
-from scantling.words import say
+from scantling.words import counted, say
 
 STEPS = 5_000
 """So few that a phone answers at once; a plan's own page looks much longer."""
@@ -185,7 +185,11 @@ def draw(given: Given, result: Result) -> Scene:
     end = top + 15 * ((len(cut.names) + 1) // 2)
     if left:
         shapes.append(label(20, end + 6, say("and {left} more", left=left), anchor="start", look="soft"))
-    told = say("{count} sheets with the pieces on them, told by letters.", count=len(cut.answer.boards))
+    told = counted(
+        "{count} sheet with the pieces on it, told by letters.",
+        "{count} sheets with the pieces on them, told by letters.",
+        len(cut.answer.boards),
+    )
     return scene(end + 14, shapes, say("Pieces on the sheets"), told)
 
 

@@ -17,6 +17,9 @@ FROM_FILE = mark(
     "all here; for your own numbers open the site from a web server, or type this in a terminal:"
 )
 
+WORDY = 34
+"""Letters that stand beside a field on a phone without becoming a column of single words."""
+
 LONG = {"lengths", "rectangles", "prices", "sum"}
 """Kinds of answer that want a whole line."""
 
@@ -108,7 +111,8 @@ def _row(ask: Ask, text: str) -> str:
     fault = tag(
         "p", "", id=f"{field}-fault", class_="sc-live__fault", hidden=True, data_fault=f"input {ask.name}"
     )
-    wide = " sc-live__row--list" if ask.kind in LONG else ""
+    wordy = len(hint) > WORDY or len(say(ask.label)) > WORDY
+    wide = " sc-live__row--list" if ask.kind in LONG else " sc-live__row--told" if wordy else ""
     return tag("div", label + control + fault, class_=f"sc-live__row{wide}")
 
 

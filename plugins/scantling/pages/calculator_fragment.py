@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from scantling.calculators import Answer, Shown, Table, run
 from scantling.measure import Display
 from scantling.pages.drawings import Drawing, as_drawing
-from scantling.pages.html import escape, items, tag
+from scantling.pages.html import escape, hold, items, tag
 from scantling.words import say
 
 Address = Callable[[Drawing], str]
@@ -27,11 +27,10 @@ def calculator_fragment(
 
 
 def answer_html(answer: Answer, address: Address) -> str:
-    """Return a good answer as HTML: the numbers given, what was found, pictures, tables, notes, the sum."""
+    """Return a good answer as HTML: what was found, pictures, tables, notes, the numbers given, the sum."""
     assert answer.result is not None
     shown = answer.shown()
     parts = [
-        _given(answer),
         _main(one for one in shown if one.main),
         _rest(one for one in shown if not one.main),
         tag("div", "".join(_figures(answer, address)), class_="sc-diagrams"),
@@ -51,7 +50,7 @@ def answer_drawings(answer: Answer) -> tuple[Drawing, ...]:
 def _given(answer: Answer) -> str:
     """Return the numbers that the answer is for, so that it stands alone."""
     asked = ((label, text) for label, text in answer.asked() if text.strip())
-    words = "; ".join(f"{escape(label)}: {tag('b', escape(text))}" for label, text in asked)
+    words = "; ".join(f"{escape(label)}: {tag('b', escape(hold(text)))}" for label, text in asked)
     return tag("p", words, class_="sc-text")
 
 
@@ -71,8 +70,8 @@ def _rest(shown: Iterable[Shown]) -> str:
 
 
 def _value(one: Shown) -> str:
-    aside = tag("small", escape(one.aside)) if one.aside else ""
-    return escape(one.shop) + (f" {aside}" if aside else "")
+    aside = tag("small", escape(hold(one.aside))) if one.aside else ""
+    return escape(hold(one.shop)) + (f" {aside}" if aside else "")
 
 
 def _figures(answer: Answer, address: Address) -> Iterator[str]:
@@ -90,16 +89,19 @@ def _figures(answer: Answer, address: Address) -> Iterator[str]:
 
 def _table(answer: Answer, table: Table) -> str:
     head = "".join(tag("th", escape(words), scope="col") for words in table.headings)
-    rows = "".join(tag("tr", "".join(tag("td", escape(text)) for text in row)) for row in answer.cells(table))
+    rows = "".join(
+        tag("tr", "".join(tag("td", escape(hold(text))) for text in row)) for row in answer.cells(table)
+    )
     caption = tag("caption", escape(table.title))
     return tag("table", caption + tag("thead", tag("tr", head)) + tag("tbody", rows), class_="sc-table")
 
 
 def _notes(answer: Answer) -> str:
     assert answer.result is not None
-    return items(escape(remark) for remark in answer.result.remarks)
+    return items(escape(hold(remark)) for remark in answer.result.remarks)
 
 
 def _working(answer: Answer) -> str:
-    lines = items(escape(line) for line in answer.working())
-    return tag("p", tag("b", say("The sum, with these numbers"))) + lines if lines else ""
+    """Return what the answer is for, below it: on a phone the answer stands right under the fields."""
+    head = tag("p", tag("b", say("The sum, with these numbers")))
+    return head + _given(answer) + items(escape(hold(line)) for line in answer.working())

@@ -14,7 +14,7 @@ from scantling.pages.check_page import link_to_check
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.front_matter import in_front_matter
-from scantling.pages.html import escape, tag
+from scantling.pages.html import escape, hold, tag
 from scantling.pages.linked_plan import Ladder, LinkedPlan
 from scantling.pages.markdown_words import escape_markdown
 from scantling.shop import Shop
@@ -72,7 +72,11 @@ def _page(
         f"**{escape_markdown(say(one.question))}**",
         form,
         f"## {say('The answer')}",
-        tag("p", tag("b", say("A worked example. ")) + escape(say(one.example.story)), data_calc_story=True),
+        tag(
+            "p",
+            tag("b", say("A worked example. ")) + escape(hold(say(one.example.story))),
+            data_calc_story=True,
+        ),
         tag("section", shown, data_search_exclude="true"),
         *_behind(one),
         *(_costs(plans, choices, currency) if one.slug == SCALING else _links(one, plans, choices.folder)),

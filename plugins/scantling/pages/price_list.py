@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
@@ -9,7 +10,7 @@ from scantling.measure import write_money
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.front_matter import in_front_matter
-from scantling.pages.html import escape, items, tag
+from scantling.pages.html import escape, hold, items, tag
 from scantling.pages.plan_names import PlanNames
 from scantling.pages.price_plot import price_plot
 from scantling.report import SHELVES, PriceRecord, PriceReport, compare, price_words
@@ -58,7 +59,15 @@ def _intro(record: PriceRecord) -> str:
         here = say("Every plan here is reckoned with these prices of {day}.", day=record.day)
     else:
         here = say("Every plan here is reckoned with these prices.")
-    return here + say(" Yours will differ: a plan's page lets you put them in.")
+    return _days_held(here) + say(" Yours will differ: a plan's page lets you put them in.")
+
+
+_DAY = re.compile(r"\b\d{4}-\d\d-\d\d\b")
+
+
+def _days_held(html: str) -> str:
+    """Return HTML in which no line ends inside a day such as 2026-11-02."""
+    return _DAY.sub(lambda day: tag("span", day[0], class_="sc-day"), html)
 
 
 def _unsearched(html: str) -> str:
@@ -74,7 +83,7 @@ def _plot(days: list[str]) -> str:
 
 def _changes(report: PriceReport, names: PlanNames) -> str:
     first, *lines = price_words(report, names.held)
-    return tag("p", escape(first)) + items(names.filled(line.strip()) for line in lines)
+    return _days_held(tag("p", escape(first)) + items(names.filled(hold(line.strip())) for line in lines))
 
 
 def _plans(record: PriceRecord, names: PlanNames) -> str:
@@ -118,7 +127,7 @@ def _row(words: str, name: str, record: PriceRecord) -> str:
     cells = [
         tag("th", escape(words), scope="row"),
         tag("td", escape(write_money(price.money, record.currency)), class_="sc-money"),
-        tag("td", escape(price.since)),
+        tag("td", _days_held(escape(price.since))),
     ]
     return tag("tr", "".join(cells))
 

@@ -189,7 +189,7 @@ def _price_line(change: PriceChange, currency: str) -> str:
     if change.after is None:
         before = write_money(change.before, currency)
         return say("{name}: no longer on the list (was {before})", name=_name(change.name), before=before)
-    since = say(", unchanged since {day}", day=change.since) if change.since else ""
+    since = say(" since {day}", day=change.since) if change.since else ""
     before, after = write_money(change.before, currency), write_money(change.after, currency)
     return say(
         "{name}: {before}{since}, now {after}",

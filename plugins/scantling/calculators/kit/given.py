@@ -121,7 +121,7 @@ def fraction(number: Fraction | int) -> str:
     parts = [local_marks(f"{whole:,}")] if whole or not rest else []
     if rest:
         parts.append(f"{rest}/{number.denominator}")
-    return ("-" if number < 0 else "") + " ".join(parts)
+    return ("−" if number < 0 else "") + " ".join(parts)
 
 
 def decimals(number: Fraction | int, places: int) -> str:
@@ -131,7 +131,7 @@ def decimals(number: Fraction | int, places: int) -> str:
     about = "" if scaled.denominator == 1 else "≈ "
     front, rest = divmod(whole, 10**places)
     tail = f".{rest:0{places}d}".rstrip("0") if rest else ""
-    return f"{about}{'-' if number < 0 and whole else ''}" + local_marks(f"{front:,}{tail}")
+    return f"{about}{'−' if number < 0 and whole else ''}" + local_marks(f"{front:,}{tail}")
 
 
 def percent(number: str) -> str:

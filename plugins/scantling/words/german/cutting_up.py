@@ -51,7 +51,10 @@ CUTTING_UP: dict[str, Told] = {
     "along the sheet": "entlang der Platte",
     "either way": "beliebig",
     "Price of a sheet": "Preis einer Platte",
-    "{count} sheets with the pieces on them, told by letters.": "{count} Platten mit den Stücken darauf, durch Buchstaben benannt.",
+    "{count} sheets with the pieces on them, told by letters.": (
+        "{count} Platte mit den Stücken darauf, durch Buchstaben benannt.",
+        "{count} Platten mit den Stücken darauf, durch Buchstaben benannt.",
+    ),
     "pieces ÷ one sheet = {sheets} sheets by area alone; what cannot be cut comes on top": "Stücke ÷ eine Platte = {sheets} Platten nach der Fläche allein; was sich nicht schneiden lässt, kommt dazu",
     "On each sheet": "Auf jeder Platte",
     "No fewer sheets are enough: that is proved.": "Weniger Platten reichen nicht: Das ist bewiesen.",

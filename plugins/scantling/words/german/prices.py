@@ -34,7 +34,7 @@ PRICES: dict[str, Told] = {
         "Seit {since} hat sich {count} Preis geändert:",
         "Seit {since} haben sich {count} Preise geändert:",
     ),
-    ", unchanged since {day}": ", unverändert seit {day}",
+    " since {day}": " seit {day}",
     "{name}: new, {after}": "{name}: neu, {after}",
     "{name}: gone, {after}": "{name}: entfallen, {after}",
     "{name}: no longer on the list (was {before})": "{name}: nicht mehr auf der Liste (zuletzt {before})",
