@@ -119,6 +119,7 @@ def draw(given: Given, result: Result) -> Scene:
     shapes.append(dims.across(0, length, given.display.length(given.length("length"), feet=True), below=22))
     shapes.append(dims.upright(0, high, given.write(given.length("width"))))
     buy = result.figure("buy").value
+    assert isinstance(buy, Fraction | int)
     told = say(
         "A board and its end; {count} of them with waste are {buy} board feet.",
         count=given.count("count"),
