@@ -130,7 +130,7 @@ def test_a_dado_for_a_sheet_is_told_as_wide_as_the_sheet():
 
 
 def test_no_number_hides_another():
-    """On every detail of the demo plans the numbers of the work stand apart."""
+    """On details of demo plans the numbers stand apart, and clear of the dimension line at the right."""
     catalog = read_catalog(ROOT / "plans")
     seen = 0
     for slug in ("oak-side-table", "sliding-door-console", "drawer-cabinet", "plywood-bookcase"):
@@ -142,6 +142,7 @@ def test_no_number_hides_another():
             seen += len(places)
             for (x1, y1), (x2, y2) in combinations(places, 2):
                 assert abs(x1 - x2) >= 12 or abs(y1 - y2) >= 12, (slug, part.id)
+            assert all(x + 8 <= wood(scene)[1] for x, _ in places), (slug, part.id)
     assert seen > 20
 
 

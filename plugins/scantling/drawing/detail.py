@@ -39,7 +39,8 @@ def detail_drawing(
     ]
     for work in shown:
         shapes += DRAWN_BY[work.work.kind](sheet, work)
-    marks = marks_apart([mark_at(sheet, work, number) for number, work in enumerate(shown, 1)])
+    wanted = [mark_at(sheet, work, number) for number, work in enumerate(shown, 1)]
+    marks = marks_apart(wanted, sheet.left + sheet.length)
     shapes += [numbered(x, y, str(number), size=9.5) for number, (x, y) in enumerate(marks, 1)]
     y = sheet.top + sheet.width
     shapes.append(across(sheet.left, sheet.left + sheet.length, y + 14, display.length(part.length), to=y))

@@ -47,12 +47,21 @@ def mark_at(sheet: Sheet, work: FittedWork, number: int) -> tuple[float, float]:
     return sheet.x(inches(work.from_end) + inches(work.width) / 2), middle
 
 
-def marks_apart(wanted: list[tuple[float, float]]) -> list[tuple[float, float]]:
-    """Return where numbers stand so that none covers another: each further to the right until it is free."""
+def marks_apart(wanted: list[tuple[float, float]], right: float) -> list[tuple[float, float]]:
+    """Return where numbers stand so that none covers another, nor the dimension line beyond the part's end.
+
+    Each moves to the right until it is free, or to the left where the part ends before that.
+    """
     placed: list[tuple[float, float]] = []
+    last = right - _ROOM / 2
     for x, y in wanted:
-        while any(abs(x - at) < _ROOM and abs(y - low) < _ROOM for at, low in placed):
-            x += _ROOM
+        taken = [at for at, low in placed if abs(y - low) < _ROOM]
+        way, x = _ROOM, min(x, last)
+        start = x
+        while any(abs(x - at) < _ROOM for at in taken):
+            if x + way > last:
+                way, x = -_ROOM, start
+            x += way
         placed.append((x, y))
     return placed
 

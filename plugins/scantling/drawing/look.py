@@ -30,6 +30,7 @@ LOOKS: Mapping[str, str] = {
     "bold": f"stroke:{PENCIL};stroke-width:2.2;stroke-linejoin:round;stroke-linecap:round",
     "thin": f"stroke:{SOFT};stroke-width:.7;stroke-linecap:round",
     "hidden": f"stroke:{SOFT};stroke-width:.8;stroke-dasharray:4 3",
+    "unseen": f"stroke:{ACCENT};stroke-width:1.1;stroke-dasharray:5 3",
     "grain": f"stroke:{SOFT};stroke-width:.5;stroke-opacity:.5;fill:none",
     "cut": f"stroke:{ACCENT};stroke-width:1.4;stroke-dasharray:7 2 1.5 2",
     "accent": f"stroke:{ACCENT};stroke-width:2;stroke-linejoin:round;stroke-linecap:round",
@@ -43,7 +44,7 @@ LOOKS: Mapping[str, str] = {
 }
 """Every look by name, as the style it stands for. A shape may carry several, with spaces between."""
 
-OPEN = {"edge", "bold", "thin", "hidden", "cut", "accent"}
+OPEN = {"edge", "bold", "thin", "hidden", "unseen", "cut", "accent"}
 """Looks of lines: a shape that has one of these and no fill is not filled."""
 
 PATTERNS: Mapping[str, str] = {

@@ -12,6 +12,7 @@ from scantling.drawing.corner_view import bounds, key_words
 from scantling.drawing.model import Model
 from scantling.drawing.shape import Scene, Shape
 from scantling.drawing.stage import Room, Stage, draw, set_stage
+from scantling.drawing.unseen import dashed, hidden_targets, unseen
 from scantling.geometry import Vector
 from scantling.plan import FittedStep
 from scantling.words import mark, say
@@ -79,8 +80,12 @@ def step_picture(
     seen = model.corner.only({*built.before, *built.new})
     stage, _, high = set_stage(seen, Room(44, 30, width - 88, width * 0.85))
     shapes = draw(seen, stage, model.titles, picked=set(built.new))
+    targets = find_targets(seen, stage, set(built.new))
+    behind = unseen(seen, set(built.new), targets)
+    shapes += dashed(behind, stage)
     shapes += _arrows(model, built, stage)
-    shapes += callouts(find_targets(seen, stage, set(built.new)), 13, width - 13, 26, max(high + 30, 60))
+    targets += hidden_targets(seen, stage, behind)
+    shapes += callouts(targets, 13, width - 13, 26, max(high + 30, 60))
     entries = _entries(model, built)
     key, y = key_lines(entries, high + 46, width) if keyed else ([], high + 22)
     added = "; ".join(entry.words for entry in entries)
@@ -94,7 +99,7 @@ def step_picture(
         y + 10,
         (*shapes, *key),
         say("Step {number}", number=number),
-        say(told, number=number, added=added),
+        say(told, number=number, added=added) + (" " + say("Dashed: what others hide.") if behind else ""),
     )
 
 

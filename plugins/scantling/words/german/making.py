@@ -80,6 +80,7 @@ MAKING: dict[str, Told] = {
     "A plain box of the overall size: {sizes}. The parts are not drawn.": "Ein einfacher Kasten im Außenmaß: {sizes}. Die Teile sind nicht gezeichnet.",
     "{up} by {across}": "{up} nach {across}",
     "Step {number}": "Schritt {number}",
+    "Dashed: what others hide.": "Gestrichelt: was andere Teile verdecken.",
     "Step {number} adds to what stands already, hatched in the picture: {added}.": "Schritt {number} fügt dem, was schon steht, hinzu, im Bild schraffiert: {added}.",
     "Step {number} adds first, hatched in the picture: {added}.": "Schritt {number} beginnt mit, im Bild schraffiert: {added}.",
     # details of parts
