@@ -37,6 +37,6 @@ def card_of(card: Card) -> str:
     other = other_display(look.display)
     summary = tag("p", line_of(report.fitted.summary, look.words, look.display, other))
     tags = " ".join(tag("span", escape(word)) for word in plan.tags)
-    head = tag("div", picture(report, card.drawing, look, lazy=True), class_="sc-picture")
+    head = tag("div", picture(report, card.drawing, look, on_card=True), class_="sc-picture")
     words = title + summary + line + (tag("p", tags, class_="sc-tags") if tags else "")
     return head + tag("div", words, class_="sc-card__words")

@@ -40,14 +40,14 @@ def draw_card(card: LinkCard, picture: Image.Image | None = None, *, is_photo: b
 
     Args:
         picture: of the piece; without one the words take the whole width.
-        is_photo: whether the picture fills its place, and need not be seen whole.
+        is_photo: whether it is a photo, which lies on no paper.
     """
     image = _paper().copy()
     draw = ImageDraw.Draw(image)
     _write(draw, card, (_PICTURE[0] if picture else WIDTH) - 2 * _EDGE)
     if picture is not None:
-        draw.rectangle(_PICTURE, fill=_SHEET, outline=_LINE, width=2)
-        _place(image, picture, is_photo=is_photo)
+        place = _place_photo if is_photo else _place_drawing
+        place(image, picture)
     made = BytesIO()
     if is_photo:
         image.save(made, "JPEG", quality=82, optimize=True)
@@ -85,14 +85,22 @@ def _write(draw: ImageDraw.ImageDraw, card: LinkCard, width: int) -> None:
         y = put(draw, (_EDGE, y), set_, font, _INK if first == "strong" else _SOFT) + 8
 
 
-def _place(image: Image.Image, picture: Image.Image, *, is_photo: bool) -> None:
+def _place_photo(image: Image.Image, photo: Image.Image) -> None:
+    """Put a photo whole, in a frame of its own shape: what is cut off might be the piece."""
     left, top, right, bottom = _PICTURE
-    if is_photo:
-        filled = ImageOps.fit(picture.convert("RGB"), (right - left - 3, bottom - top - 3))
-        image.paste(filled, (left + 2, top + 2))
-        return
+    whole = ImageOps.contain(photo.convert("RGB"), (right - left - 3, bottom - top - 3))
+    x, y = (left + right - whole.width) // 2, (top + bottom - whole.height) // 2
+    frame = (x - 2, y - 2, x + whole.width + 1, y + whole.height + 1)
+    ImageDraw.Draw(image).rectangle(frame, outline=_LINE, width=2)
+    image.paste(whole, (x, y))
+
+
+def _place_drawing(image: Image.Image, drawing: Image.Image) -> None:
+    """Put a drawing on a sheet of paper, with room around it."""
+    left, top, right, bottom = _PICTURE
+    ImageDraw.Draw(image).rectangle(_PICTURE, fill=_SHEET, outline=_LINE, width=2)
     margin = 26
     size = right - left - 2 * margin, bottom - top - 2 * margin
-    whole = ImageOps.contain(picture, size)
+    whole = ImageOps.contain(drawing, size)
     x, y = left + margin + (size[0] - whole.width) // 2, top + margin + (size[1] - whole.height) // 2
     image.paste(whole, (x, y), whole if whole.mode == "RGBA" else None)

@@ -41,6 +41,7 @@ def photo(look: Look, file: str, alt: str, *, sizes: str, lazy: bool) -> str:
         width=size.width if size else None,
         height=size.height if size else None,
         loading="lazy" if lazy else None,
+        fetchpriority=None if lazy else "high",
         decoding="async",
     )
     if size is None:

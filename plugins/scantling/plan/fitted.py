@@ -243,6 +243,14 @@ class FittedPlan:
     errata: tuple[FittedErratum, ...] = ()
     notes: tuple[FittedErratum, ...] = ()
 
+    @property
+    def is_usual(self) -> bool:
+        """True if every size and option is as the author set it."""
+        plan = self.plan
+        return all(self.sizes.get(size.name) == size.usual for size in plan.sizes.values()) and all(
+            self.options.get(name) == option.usual for name, option in plan.options.items()
+        )
+
     def part(self, name: str) -> FittedPart | None:
         """Return the part of that name, or None if it is not there at this size."""
         return next((part for part in self.parts if part.id == name), None)

@@ -80,8 +80,8 @@ OPTION: Form[Entry] = Form(
 """A choice that the reader makes."""
 
 
-def _photo(*, found_at: Place, file: str, alt: str) -> Photo:
-    return Photo(file, alt, found_at)
+def _photo(*, found_at: Place, file: str, alt: str, caption: str) -> Photo:
+    return Photo(file, alt, found_at, caption)
 
 
 PHOTO: Form[Photo] = Form(
@@ -90,6 +90,7 @@ PHOTO: Form[Photo] = Form(
     (
         Field("file", Text(), "the file beside the plan", required=True, example="bench.jpg"),
         Field("alt", Text(), "what it shows, for who cannot see it", required=True),
+        Field("caption", Text(), "a line below it: who took it, or how it was made", default=""),
     ),
 )
 """A picture of the finished piece."""

@@ -250,11 +250,13 @@ class Erratum:
 
 @dataclass(frozen=True, slots=True)
 class Photo:
-    """A picture that the author took."""
+    """A picture of the piece that the author took or made, at its usual size."""
 
     file: str
     alt: str
     place: Place
+    caption: str = ""
+    """What stands below it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -53,6 +53,7 @@ PAGES: dict[str, Told] = {
     "Thick": "Dicke",
     "Comes from": "Woraus",
     "From the front": "Von vorn",
+    "The picture shows the usual size.": "Das Bild zeigt die übliche Größe.",
     "From the right side": "Von rechts",
     "From above": "Von oben",
     "Taken apart": "Auseinandergezogen",
