@@ -151,3 +151,73 @@ def test_the_same_photo_gives_the_same_bytes():
     content = picture(1000, 700, exif=camera_data())
 
     assert sized("a.jpg", content) == sized("a.jpg", content)
+
+
+CAPTIONED = SHOWN.replace("alt: A stool on a quay}", "alt: A stool on a quay, caption: Built <here>}")
+
+
+def pages_of(folder, plan: str) -> dict[str, str]:
+    """Return the pages of one plan with its photo, by their place."""
+    finished = made(folder, plan, **{"my stool.jpg": picture(800, 600)})
+    assert finished.diagnostics == ()
+    return {page.path.removeprefix("plans/"): page.markdown for page in finished.pages}
+
+
+def test_a_caption_stands_below_the_head_picture_alone(tmp_path):
+    """It is escaped; a card has no room for it."""
+    pages = pages_of(tmp_path, CAPTIONED)
+
+    assert "<figcaption>Built &lt;here&gt;</figcaption>" in pages["stool/index.md"]
+    assert "<figcaption>" not in pages["index.md"]
+
+
+def test_the_head_picture_is_fetched_first(tmp_path):
+    """What a reader came for comes first; a card's picture presses nobody."""
+    pages = pages_of(tmp_path, CAPTIONED)
+
+    head = re.search(r"<picture>.*?</picture>", pages["stool/index.md"])[0]
+    assert 'fetchpriority="high"' in head
+    assert "loading=" not in head
+    assert "fetchpriority" not in pages["index.md"]
+
+
+def test_a_photo_says_that_it_shows_the_usual_size_where_nothing_can_be_drawn(tmp_path):
+    """A plan whose parts have no place keeps its photo at every size."""
+    pages = pages_of(tmp_path, CAPTIONED)
+
+    words = "<figcaption>Built &lt;here&gt; The picture shows the usual size.</figcaption>"
+    assert words in pages["stool/width-30in/index.md"]
+    assert "usual size." not in pages["stool/index.md"]
+
+
+BOARD = """\
+---
+title: Shelf board
+summary: A board {width} wide.
+photo: {file: my stool.jpg, alt: A board}
+sizes: {width: {usual: 24 in, from: 18 in, to: 40 in, offer: [30 in]}}
+options:
+  end: {question: "Square ends?", choices: {square: as sawn, eased: by hand}, usual: square}
+offer:
+  - {end: eased}
+parts:
+  board: {count: 1, from: 1x6, length: width, place: {bottom: 0 in}}
+---
+## Saw it
+uses: board
+
+Saw the board.
+"""
+
+
+def test_the_piece_is_drawn_where_its_size_is_not_that_of_the_photo(tmp_path):
+    """The usual size shows the photo; another size, or another choice, shows itself."""
+    pages = pages_of(tmp_path, BOARD)
+
+    def head(page: str) -> str:
+        return re.search(r'data-fragment="picture">.*?</figure>', pages[page], re.DOTALL)[0]
+
+    assert "my%20stool" in head("stool/index.md")
+    for other in ("stool/width-30in/index.md", "stool/end-eased/index.md"):
+        assert "my%20stool" not in head(other)
+        assert "corner.svg" in head(other)
