@@ -1,8 +1,9 @@
 """Filling the sheets or boards of one shopping list, with more and more effort.
 
-A list leaves room, or it leaves little. Where there is room, pieces are taken out and put back until all
-lie on the boards. Where there is little, hardly anything that a board can hold is good enough, and all of
-it can be tried out: that finds what is hard to come upon, or proves that there is nothing.
+A list leaves room, or it leaves little. Where there is room, boards are filled one after another, and pieces
+are taken out and put back until all lie on the boards. Where there is little, hardly anything that a board
+can hold is good enough, and all of it can be tried out: that finds what is hard to come upon, or proves that
+there is nothing.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from math import prod
 from scantling.cutting.diving import Diver, Known, lay
 from scantling.cutting.exhaustion import Exhaustion
 from scantling.cutting.family import Family
+from scantling.cutting.fullest import Fullest
 from scantling.cutting.layout import Layout
 from scantling.cutting.needs import Need, of_kinds
 from scantling.cutting.rebuild import Rebuilder
@@ -29,6 +31,9 @@ MORE_ROUNDS = 1000
 
 OTHERWISE = 14
 """Where these begin: the number of their chance."""
+
+MEND = 250
+"""So many rounds of rebuilding mend boards that were filled one after another."""
 
 TELL = 100_000
 """How many steps it may take to tell whether a list leaves room."""
@@ -76,7 +81,7 @@ class Filler:
             found = self._dived(amounts, effort)
         with suppress(Unfinished):
             if not found and effort == 1 and not self._is_tight(amounts):
-                found = self._rebuilt(amounts, OTHERWISE - 1, MORE_ROUNDS)
+                found = self._filled(amounts) or self._rebuilt(amounts, OTHERWISE - 1, MORE_ROUNDS)
         return found or Verdict.UNDECIDED
 
     def _rebuilt(self, amounts: Amounts, effort: int, rounds: int | None = None) -> list[Layout] | None:
@@ -84,6 +89,16 @@ class Filler:
         sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
         rounds = rounds or ROUNDS[min(effort, len(ROUNDS) - 1)]
         return Rebuilder(self.family, sorts, self.steps, Chance(effort + 1)).run(rounds)
+
+    def _filled(self, amounts: Amounts) -> list[Layout] | None:
+        """Fill board after board, each as full as it can be, then mend all boards together."""
+        stock = self.family.sorts
+        sorts = [j for j, amount in enumerate(amounts) for _ in range(amount)]
+        sorts.sort(key=lambda j: stock[j].length * stock[j].width)
+        builder = Rebuilder(self.family, sorts, self.steps, Chance(1))
+        builder.boards, left = Fullest(self.family, self.steps).fill(sorts)
+        builder.left = [kind for kind, count in enumerate(left) for _ in range(count)]
+        return builder.improve(MEND)
 
     def _dived(self, amounts: Amounts, effort: int) -> list[Layout] | None:
         """Lay whole patterns on the boards."""

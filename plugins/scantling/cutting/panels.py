@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from scantling.cutting.bars import bar_need, bars_of
 from scantling.cutting.family import Family
 from scantling.cutting.filling import Filler
+from scantling.cutting.fullest import Fullest
 from scantling.cutting.greedy import greedy
 from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
@@ -29,6 +30,12 @@ MANY_COPIES = 8
 
 SHARES = (8, 80)
 """So many hundredths of the work left go into making that answer cheaper, before and after more is proved."""
+
+MANY_A_BOARD = 6
+"""With so many pieces for a board, boards as full as they can be are tried as a beginning."""
+
+FULL = 25
+"""That may take so many hundredths of the work left."""
 
 LEAVE = 100_000
 """How many steps a linear programme may take at the first effort."""
@@ -73,8 +80,20 @@ class PanelCutter:
                 answer = thrift.run(least, self.steps.done + self.steps.left * share // 100)
                 if self.cost(answer) > least and self.relaxation is not None and share == SHARES[0]:
                     self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 2))
+                    thrift = self._fuller(thrift)
             self.answer = answer
         return answer
+
+    def _fuller(self, thrift: Thrift) -> Thrift:
+        """Return a search that begins with boards as full as they can be, where that is cheaper."""
+        about = len(thrift.best)
+        if sum(kind.count for kind in self.family.kinds) < MANY_A_BOARD * about:
+            return thrift
+        until = self.steps.done + self.steps.left * FULL // 100
+        boards = Fullest(self.family, self.steps).buy(until, about)
+        if boards is None or thrift.cost(boards) >= thrift.cost(thrift.best):
+            return thrift
+        return Thrift(self.family, thrift.builder.layouts_of(boards), self.steps, Chance())
 
     def _first(self) -> list[Layout] | None:
         """Take whole boards from what fractions would do, and search the rest; or fill board after board."""
