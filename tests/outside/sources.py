@@ -77,7 +77,7 @@ def checked(*, quantity: str, document: str = "", place: str = "", kind: str) ->
     """
 
     def mark(test: Test) -> Test:
-        name = f"{test.__module__.rpartition('.')[2]}.{test.__qualname__}"
+        name = f"{test.__module__.rpartition('.')[2]}.{test.__qualname__.rpartition('<locals>.')[2]}"
         before = getattr(test, "checks", ())
         test.checks = (*before, Check(quantity, document, place, kind, name))
         return test

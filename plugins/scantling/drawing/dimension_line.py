@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from math import hypot
+
 from scantling.drawing.lettering import text_width
-from scantling.drawing.shape import Group, Line, Shape, Text
+from scantling.drawing.shape import Group, Line, Point, Shape, Text
 
 _TICK = 3.2
 
@@ -20,7 +22,7 @@ def across(
     """
     fits = text_width(words, size) + 6 <= abs(x2 - x1)
     shapes: list[Shape] = [] if to is None else [_leader(x1, to, x1, y), _leader(x2, to, x2, y)]
-    shapes += [Line(x1, y, x2, y, "thin"), *(_tick(x, y) for x in (x1, x2))]
+    shapes += [*_open((x1, y), (x2, y), words if fits else "", size), *(_tick(x, y) for x in (x1, x2))]
     if fits:
         shapes.append(Text((x1 + x2) / 2, y + size * 0.35, words, size, "middle", "ink halo"))
     else:
@@ -38,7 +40,7 @@ def upright(
     """
     fits = text_width(words, size) + 6 <= abs(y2 - y1)
     shapes: list[Shape] = [] if to is None else [_leader(to, y1, x, y1), _leader(to, y2, x, y2)]
-    shapes += [Line(x, y1, x, y2, "thin"), *(_tick(x, y) for y in (y1, y2))]
+    shapes += [*_open((x, y1), (x, y2), words if fits else "", size), *(_tick(x, y) for y in (y1, y2))]
     middle = (y1 + y2) / 2
     if not words:
         return Group(tuple(shapes))
@@ -47,6 +49,23 @@ def upright(
     else:
         shapes.append(Text(x + 5, middle + size * 0.35, words, size, "start", "ink halo"))
     return Group(tuple(shapes))
+
+
+def _open(one: Point, other: Point, words: str, size: float) -> list[Line]:
+    """Return the thin line, left open round the words in its middle: it would strike through their spaces."""
+    (x1, y1), (x2, y2) = one, other
+    far = hypot(x2 - x1, y2 - y1)
+    if not words or not far:
+        return [Line(x1, y1, x2, y2, "thin")]
+    upright = abs(x2 - x1) < 1
+    flat = 1.0 if upright else abs(x2 - x1) / far
+    wide, high = text_width(words, size) + 4, size + 4
+    gap = min(wide / flat, high / (1 - flat**2) ** 0.5 if 1 - flat**2 > 1e-6 else wide)
+    part = (far - gap) / 2 / far
+    if part <= 0:
+        return []
+    (dx, dy) = (x2 - x1) * part, (y2 - y1) * part
+    return [Line(x1, y1, x1 + dx, y1 + dy, "thin"), Line(x2 - dx, y2 - dy, x2, y2, "thin")]
 
 
 def _tick(x: float, y: float) -> Line:
@@ -77,7 +96,7 @@ def slanted(
     shapes: list[Shape] = [
         _leader_along(one, off),
         _leader_along(other, off),
-        Line(x1 + dx, y1 + dy, x2 + dx, y2 + dy, "thin"),
+        *_open((x1 + dx, y1 + dy), (x2 + dx, y2 + dy), words, size),
         _tick(x1 + dx, y1 + dy),
         _tick(x2 + dx, y2 + dy),
     ]

@@ -42,7 +42,7 @@ def prices_page(
         blocks += [f"## {say('What all plans cost together')}", _plot(list(history))]
     if report is not None:
         changed = say("What changed since {day}", day=report.before.day or say("before"))
-        blocks += [f"## {changed}", _unsearched(_changes(report, names))]
+        blocks += [f"## {_days_held(changed)}", _unsearched(_changes(report, names))]
     blocks += [f"## {say('What each plan costs')}", _unsearched(_plans(record, names))]
     blocks += [f"## {say('The list')}", _unsearched(_lists(shop, record))]
     meta = {
