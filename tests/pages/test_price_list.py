@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from scantling.measure import Money
 from scantling.pages import Choices, prices_page
+from scantling.pages.price_plot import price_plot
 from tests.report.test_prices import FIRST, record, shop_with
 
 
@@ -54,3 +55,13 @@ def test_the_plot_shows_what_the_plans_cost_together():
     after = record(shop_with("2026-10-01", glue="7.00"), FIRST)
 
     assert after.history["2026-10-01"] - after.history["2026-09-01"] == Money(100)
+
+
+def test_many_days_do_not_run_into_each_other():
+    """Below the plot stand four days at most, the last among them."""
+    days = {f"2026-{month:02}-01": Money(100 * month) for month in range(1, 13)}
+    plot = price_plot(days, "$")
+
+    named = [day for day in days if day in plot]
+    assert named[-1] == "2026-12-01"
+    assert len(named) == 4

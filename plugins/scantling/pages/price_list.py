@@ -83,7 +83,17 @@ def _plot(days: list[str]) -> str:
 
 def _changes(report: PriceReport, names: PlanNames) -> str:
     first, *lines = price_words(report, names.held)
-    return _days_held(tag("p", escape(first)) + items(names.filled(hold(line.strip())) for line in lines))
+    told: list[str] = []
+    for line in lines:
+        if line.startswith(_UNDER) and told:
+            told[-1] += f"; {line.strip()}"
+        else:
+            told.append(line.strip())
+    return _days_held(tag("p", escape(first)) + items(names.filled(hold(line)) for line in told))
+
+
+_UNDER = " " * 4
+"""Before what belongs to the line above it."""
 
 
 def _plans(record: PriceRecord, names: PlanNames) -> str:
