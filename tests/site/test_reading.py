@@ -215,3 +215,16 @@ def test_paper_holds_the_plan_and_nothing_else(browser, served):
     for hidden in (".md-header", ".md-footer", ".sc-sizes", ".sc-crumbs", ".md-sidebar"):
         assert not any(one.is_visible() for one in page.locator(hidden).all()), hidden
     page.close()
+
+
+def test_the_printed_catalog_tears_no_card(browser, served):
+    """Printed, the catalog is its cards, each on one sheet; what narrows it down stays on the screen."""
+    page = browser.new_page()
+    page.goto(served.url + "plans/")
+    page.emulate_media(media="print")
+
+    assert page.locator(".sc-card").first.is_visible()
+    assert not page.locator(".sc-find").is_visible()
+    inside = "cards => cards.map(card => getComputedStyle(card).breakInside)"
+    assert set(page.locator(".sc-card").evaluate_all(inside)) == {"avoid"}
+    page.close()
