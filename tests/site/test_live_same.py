@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from itertools import islice
 from pathlib import Path
 
@@ -11,9 +10,10 @@ import pytest
 from scantling.checks import sweep_choices
 from scantling.fault import Faulty
 from scantling.measure import Display, Length
+from scantling.pages.data_file import data_file
 from scantling.pages.live.choice import show, whole_choice
 from scantling.plan import Choice, Plan, offered_choices
-from scantling.report import plan_data, report_on
+from scantling.report import report_on
 from scantling.source import load_plan, load_shop
 from tests.support.live_page import READY
 
@@ -80,10 +80,9 @@ def awkward(plan: Plan):
 def built(fitter, choice: Choice) -> str | None:
     """Return what the build writes for a choice, or None where the plan does not work."""
     try:
-        data = plan_data(report_on(fitter, choice), Display())
+        return data_file(report_on(fitter, choice), Display())
     except Faulty:
         return None
-    return json.dumps(data, ensure_ascii=False, indent=1) + "\n"
 
 
 @pytest.mark.parametrize("slug", SLUGS)
