@@ -216,11 +216,13 @@ def test_what_is_no_picture_is_left_out(content):
 
 
 def test_a_photo_stands_at_the_head():
-    """The author's photo is printed in place of the drawing, with its words for who cannot see it."""
-    data = bench_data(photo={"file": "bench.jpg", "alt": "The bench by the wall"})
+    """The author's photo is printed in place of the drawing, with the line below it."""
+    data = bench_data(photo={"file": "bench.jpg", "alt": "The bench by the wall", "caption": "By the wall"})
     pdf = printed(data, photos={"bench.jpg": photo((800, 600))})
 
-    assert len(pypdf.PdfReader(io.BytesIO(pdf)).pages[0].images) == 1
+    head = pypdf.PdfReader(io.BytesIO(pdf)).pages[0]
+    assert len(head.images) == 1
+    assert "By the wall" in head.extract_text()
 
 
 def test_a_plan_stays_small(bench):
