@@ -10,6 +10,7 @@ import pytest
 from scantling.build import How, build_catalog
 from scantling.pages import Choices, drawings, raw, whole
 from tests.support.catalogs import BENCH, SHOP, write_catalog
+from tests.support.pictures import picture
 
 
 @pytest.fixture
@@ -55,6 +56,26 @@ def test_another_price_draws_nothing_again(plans, monkeypatch):
     assert again.made == ("stool",)
     assert drawn == []
     assert published(again) == published(build(plans, cache=""))
+
+
+def test_another_price_makes_no_photo_small_again(plans, monkeypatch):
+    """A photo is found as it was made small; another photo of the same name is made small."""
+    text = BENCH.replace("title:", "photo: {file: stool.jpg, alt: A stool}\ntitle:", 1)
+    (plans / "stool/plan.md").write_text(text)
+    (plans / "stool/stool.jpg").write_bytes(picture(800, 600))
+    build(plans)
+    made = count_calls(monkeypatch, import_module("scantling.build.kept_photos"), "sized")
+    (plans / "shop.yml").write_text(SHOP.replace("8 ft: 4.28", "8 ft: 4.29"))
+    again = build(plans)
+
+    assert again.made == ("stool",)
+    assert made == []
+    assert any(path.endswith("photos/480/stool.jpg.webp") for path in published(again))
+    assert published(again) == published(build(plans, cache=""))
+    made.clear()
+    (plans / "stool/stool.jpg").write_bytes(picture(640, 480))
+    assert published(build(plans)) == published(build(plans, cache=""))
+    assert made
 
 
 def test_another_price_of_screws_asks_the_solver_nothing(plans, monkeypatch):

@@ -12,18 +12,10 @@ from scantling.pages import Choices, make_pages
 from scantling.pages.photo_sizing import photo_size, sized
 from scantling.source import read_catalog
 from tests.support.catalogs import BENCH, write_catalog
+from tests.support.pictures import picture
 
 SHOWN = BENCH.replace("room: entry\n", "room: entry\nphoto: {file: my stool.jpg, alt: A stool on a quay}\n")
 STEPPED = SHOWN.replace("tools: saw\n", "tools: saw\npicture: legs.png\npicture alt: Four legs\n")
-
-
-def picture(width: int, height: int, kind: str = "JPEG", **how) -> bytes:
-    """Return a picture, red at its top left and blue elsewhere."""
-    image = Image.new("RGB", (width, height), "blue")
-    image.paste("red", (0, 0, width // 2, height // 2))
-    out = io.BytesIO()
-    image.save(out, kind, **how)
-    return out.getvalue()
 
 
 def camera_data(orientation: int = 1) -> Image.Exif:

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from scantling.build.cache import Cache, code_digest, digest
 from scantling.build.kept_drafting import KeptDrafting, without_prices
+from scantling.build.kept_photos import KeptSizing
 from scantling.build.lean import lean
 from scantling.build.papers import print_plan
 from scantling.build.remembered import DiskMemory
@@ -89,7 +90,7 @@ def _finish(job: Job, plan: SourcePlan, cache: Cache) -> Made:
         broken = PlanMade(job.slug, None, Finished((), ()), plan.diagnostics, claim_of(plan))
         return Made(broken, None, ())
     pages = plan_pages(plan, job.choices, memory=DiskMemory(cache), drafting=_drafting(job, cache))
-    beside = around(plan, pages, job.choices)
+    beside = around(plan, pages, job.choices, KeptSizing(cache))
     if job.with_paper:
         papers = tuple(print_plan(pages, plan, job.choices, job.pictures, cache))
         beside = replace(beside, files=(*beside.files, *papers))

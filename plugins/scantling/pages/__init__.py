@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES, TRIP
     from scantling.pages.live.viewer import ready_viewer
     from scantling.pages.markdown_words import render_words
+    from scantling.pages.photo_sizing import sized
     from scantling.pages.pieces import as_one, pieces_of, put_back, set_aside, whole
     from scantling.pages.price_list import prices_page
     from scantling.pages.prose_link import ProseLink, prose_links
@@ -112,6 +113,7 @@ __all__ = [
     "ready_viewer",
     "render_words",
     "set_aside",
+    "sized",
     "template_words",
     "whole",
     "with_front_matter",
@@ -144,6 +146,7 @@ _LATER = {
     "PlanPages": "all_sizes",
     "plan_pages": "all_sizes",
     "around": "around_plan",
+    "sized": "photo_sizing",
     "make_pages": "catalog",
     "fault_page": "faults",
     "Finished": "finished",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import suppress
 from pathlib import Path
 
@@ -15,8 +15,11 @@ from scantling.pages.photo_sizing import NoPhotoError, photo_size, sized
 from scantling.plan import Plan
 from scantling.source import Diagnostic, SourcePlan, from_fault
 
+Sizing = Callable[[str, bytes], dict[str, bytes]]
+"""Makes a photo small: from its name and content, the files that are published."""
 
-def photos(source: SourcePlan, choices: Choices) -> Finished:
+
+def photos(source: SourcePlan, choices: Choices, sizing: Sizing = sized) -> Finished:
     """Return the photos that a plan shows, and a fault for each that is not there or is no picture."""
     assert source.plan is not None
     files: dict[str, SideFile] = {}
@@ -28,7 +31,7 @@ def photos(source: SourcePlan, choices: Choices) -> Finished:
             if name in told:
                 continue
             told.add(name)
-            for file, made in sized(name, content).items():
+            for file, made in sizing(name, content).items():
                 path = f"{choices.folder}/{source.slug}/{file}"
                 files[path] = SideFile(path, made)
         except FileNotFoundError:
