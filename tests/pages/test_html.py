@@ -7,7 +7,7 @@ from html.parser import HTMLParser
 from hypothesis import given
 from hypothesis import strategies as st
 
-from scantling.pages.html import escape, hold, items, slug, tag
+from scantling.pages.html import escape, items, slug, tag
 
 
 class Reader(HTMLParser):
@@ -72,10 +72,3 @@ def test_an_empty_list_is_nothing():
 def test_an_address_has_no_odd_letters():
     """Spaces, slashes and letters of other scripts become single hyphens."""
     assert slug("3/4 Plywood – Ørsted  no. 1") == "3-4-plywood-rsted-no-1"
-
-
-def test_no_line_ends_inside_a_measure():
-    """Whole, fraction and unit stand together; other words part as they did."""
-    held = hold("2 of 30 x 11 1/4 in, 37.5 bd ft and 96 in")
-
-    assert held.replace("\N{NO-BREAK SPACE}", "~") == "2 of 30 x 11~1/4~in, 37.5~bd~ft and 96~in"

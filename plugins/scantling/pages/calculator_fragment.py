@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
 from scantling.calculators import Answer, Shown, Table, run
-from scantling.measure import Display
+from scantling.measure import Display, hold
 from scantling.pages.drawings import Drawing, as_drawing
-from scantling.pages.html import escape, hold, items, tag
+from scantling.pages.html import escape, items, tag
 from scantling.words import say
 
 Address = Callable[[Drawing], str]

@@ -7,14 +7,14 @@ from itertools import groupby
 from urllib.parse import quote_plus
 
 from scantling.calculators import SUBJECTS, Calculator, calculators, run_example
-from scantling.measure import Length, plain_money, write_fraction, write_money
+from scantling.measure import Length, hold, plain_money, write_fraction, write_money
 from scantling.pages.calculator_form import calculator_form, terminal_command
 from scantling.pages.calculator_fragment import answer_drawings, answer_html
 from scantling.pages.check_page import link_to_check
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.front_matter import in_front_matter
-from scantling.pages.html import escape, hold, tag
+from scantling.pages.html import escape, tag
 from scantling.pages.linked_plan import Ladder, LinkedPlan
 from scantling.pages.markdown_words import escape_markdown
 from scantling.shop import Shop

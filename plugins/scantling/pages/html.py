@@ -55,16 +55,6 @@ def items(contents: Iterable[str], **attributes: object) -> str:
     return tag("ul", inner, **attributes) if inner else ""
 
 
-_UNITS = "in|ft|mm|cm|m|lb|kg|g|fl oz|qt|ml|l|bd ft|sq ft|cu ft|F|C|deg"
-_MEASURE = re.compile(rf"(?<=\d) (?=\d+/\d|(?:{_UNITS})\b)")
-_DOUBLE = re.compile(r"\b(bd|sq|cu|fl) (?=ft\b|oz\b)")
-
-
-def hold(words: str) -> str:
-    """Return words in which no line ends inside a measure, such as `15 1/2 in` or `37.5 bd ft`."""
-    return _DOUBLE.sub("\\1\u00a0", _MEASURE.sub("\u00a0", words))
-
-
 def sentence(words: str) -> str:
     """Return words as a sentence: with a capital and a full stop."""
     whole = words[:1].upper() + words[1:]

@@ -6,11 +6,11 @@ import re
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
-from scantling.measure import write_money
+from scantling.measure import hold, write_money
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.front_matter import in_front_matter
-from scantling.pages.html import escape, hold, items, tag
+from scantling.pages.html import escape, items, tag
 from scantling.pages.plan_names import PlanNames
 from scantling.pages.price_plot import price_plot
 from scantling.report import SHELVES, PriceRecord, PriceReport, compare, price_words

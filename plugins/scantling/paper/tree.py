@@ -9,6 +9,8 @@ import re
 from html.parser import HTMLParser
 from typing import Any
 
+from scantling.measure import hold
+
 Node = str | dict[str, Any]
 """Text, or an element: `t` its tag, `c` its class, `k` its children, and the attributes that print."""
 EMPTY_TAGS = {"img", "input", "br", "hr", "meta", "link"}
@@ -17,9 +19,6 @@ BLOCKS = {"p", "div", "ul", "ol", "li", "dl", "table", "tbody", "thead", "tr", "
 CHUNK = 24
 """Letters after which a longer word may be broken."""
 ZERO_WIDTH_SPACE = "\u200b"
-NO_BREAK_SPACE = "\u00a0"
-_MEASURE = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|cm|lb|kg)\b)")
-"""The spaces inside a measure: 15 1/2 in."""
 _LONG = re.compile(rf"\S{{{CHUNK + 1},}}")
 PRINTED = ("src", "alt", "colspan", "href", "width", "height", "scope", "data-part")
 """Attributes that the typesetter looks at."""
@@ -74,5 +73,5 @@ def breakable(words: str) -> str:
         lambda found: ZERO_WIDTH_SPACE.join(
             found[0][at : at + CHUNK] for at in range(0, len(found[0]), CHUNK)
         ),
-        _MEASURE.sub(NO_BREAK_SPACE, words),
+        hold(words),
     )
