@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
-from urllib.parse import quote
 
 from scantling.measure import write_money
 from scantling.pages.bought import bought
@@ -22,7 +21,6 @@ from scantling.pages.framed import frame, frame_script
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import bare
-from scantling.pages.photo import sized_file
 from scantling.pages.picture import picture
 from scantling.pages.structured import address
 from scantling.report import Report
@@ -49,13 +47,7 @@ def _page(report: Report, drawing: Drawing | None, look: Look, folder: str, choi
     title = escape(_title(report))
     home = escape(address(choices, f"{folder}/", near="../"))
     small = {file: replace(size, widths=size.widths[:1]) for file, size in look.photos.items()}
-    here = replace(look, up="../", across="../", photos=small)
-    shown = picture(report, drawing, here)
-    photo = report.fitted.plan.photo
-    if photo is not None and photo.file in small:
-        # a frame is narrow, and what knows no widths should not load the whole photo either
-        narrow = here.up + quote(sized_file(photo.file, small[photo.file].widths[0], "jpg"))
-        shown = shown.replace(f'src="{here.photo(photo.file)}"', f'src="{narrow}"')
+    shown = picture(report, drawing, replace(look, up="../", across="../", photos=small))
     link = tag("a", title, href=home, target="_blank", rel="noopener")
     more = tag("a", say("Cut list, diagrams and steps"), href=home, target="_blank", rel="noopener")
     body = "".join(

@@ -21,7 +21,7 @@ class PhotoSize:
     height: int
     """Of the widest, in pixels."""
     widths: tuple[int, ...]
-    """Narrowest first."""
+    """Narrowest first; without the widest where it is shown small alone."""
 
 
 def sized_file(file: str, width: int, kind: str) -> str:
@@ -34,7 +34,7 @@ def photo(look: Look, file: str, alt: str, *, sizes: str, lazy: bool) -> str:
     size = look.photos.get(file)
     image = tag(
         "img",
-        src=look.photo(file),
+        src=_plain(look, file, size),
         alt=alt,
         srcset=_srcset(look, file, size, "jpg") if size else None,
         sizes=sizes if size else None,
@@ -48,6 +48,13 @@ def photo(look: Look, file: str, alt: str, *, sizes: str, lazy: bool) -> str:
         return image
     webp = tag("source", type="image/webp", srcset=_srcset(look, file, size, "webp"), sizes=sizes)
     return tag("picture", webp + image)
+
+
+def _plain(look: Look, file: str, size: PhotoSize | None) -> str:
+    """Return the file for whoever knows no widths: the whole photo, or the widest where it is shown small."""
+    if size is None or size.widths[-1] == size.width:
+        return look.photo(file)
+    return look.up + quote(sized_file(file, size.widths[-1], "jpg"))
 
 
 def _srcset(look: Look, file: str, size: PhotoSize, kind: str) -> str:
