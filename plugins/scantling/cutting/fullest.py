@@ -18,13 +18,13 @@ from scantling.cutting.steps import Chance, Steps
 LARGER = 1.02
 """A piece is worth its area to this power: a little more the larger it is, so that small ones come last."""
 
-TRIES = 2
-"""So often a board is filled where its pattern holds more of a kind than is wanted."""
+TRIES, MANY = 2, 4
+"""So often a board is filled whose pattern holds more of a kind than is wanted: for a list, and to buy."""
 
 LESS = 0.1
 """By this part of what is too much, a kind is then worth less."""
 
-EARLY = 3
+EARLY = 5
 """The first board takes so many times as long as boards do on average, since all pieces are there."""
 
 
@@ -44,7 +44,7 @@ class Fullest:
         counts = [kind.count for kind in self.family.kinds]
         boards: list[OpenBoard] = []
         for sort in sorts:
-            board, counts = self._fullest(counts, [sort]) or self._empty(sort, counts)
+            board, counts = self._fullest(counts, [sort], TRIES) or self._empty(sort, counts)
             boards.append(board)
         return boards, counts
 
@@ -63,7 +63,7 @@ class Fullest:
         most = [sort.most for sort in self.family.sorts]
         begun, allowed = self.steps.done, until - self.steps.done
         while any(counts):
-            filled = self._fullest(counts, [number for number, left in enumerate(most) if left])
+            filled = self._fullest(counts, [number for number, left in enumerate(most) if left], MANY)
             done = self.steps.done - begun
             if filled is None or done > allowed or done * about > allowed * EARLY * (len(boards) + 1):
                 return None
@@ -75,14 +75,16 @@ class Fullest:
     def _empty(self, sort: int, counts: list[int]) -> tuple[OpenBoard, list[int]]:
         return lay(self.family, sort, (False, ()), counts, self.steps, Chance())
 
-    def _fullest(self, counts: Sequence[int], sorts: Sequence[int]) -> tuple[OpenBoard, list[int]] | None:
+    def _fullest(
+        self, counts: Sequence[int], sorts: Sequence[int], tries: int
+    ) -> tuple[OpenBoard, list[int]] | None:
         """Return the board that gives most for its price, and what is left to be cut."""
         if not any(counts) or not sorts:
             return None
         patterns = PanelPatterns(self.family, self.steps, counts)
         worths = [self.worths[row] for row in patterns.rows]
         best: tuple[float, OpenBoard, list[int]] | None = None
-        for _ in range(TRIES):
+        for _ in range(tries):
             surplus = [0.0] * len(worths)
             for sort, found in zip(sorts, patterns.best(worths, sorts, [0] * len(sorts)), strict=True):
                 for _, held, laid in found:

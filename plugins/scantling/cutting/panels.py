@@ -34,8 +34,9 @@ SHARES = (8, 80)
 MANY_A_BOARD = 6
 """With so many pieces for a board, boards as full as they can be are tried as a beginning."""
 
-FULL = 25
-"""That may take so many hundredths of the work left."""
+FULL = 60
+"""That may take so many hundredths of the work left, where there is one sort of stock; of several, the sorts
+share them: a mixture of sorts is better found by selling and buying."""
 
 LEAVE = 100_000
 """How many steps a linear programme may take at the first effort."""
@@ -79,8 +80,8 @@ class PanelCutter:
                 least = max(need.least_cost(self.prices, self.most) for need in self.needs)
                 answer = thrift.run(least, self.steps.done + self.steps.left * share // 100)
                 if self.cost(answer) > least and self.relaxation is not None and share == SHARES[0]:
-                    self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 2))
                     thrift = self._fuller(thrift)
+                    self.needs.append(self.relaxation.of_prices(until=self.steps.done + self.steps.left // 2))
             self.answer = answer
         return answer
 
@@ -89,7 +90,7 @@ class PanelCutter:
         about = len(thrift.best)
         if sum(kind.count for kind in self.family.kinds) < MANY_A_BOARD * about:
             return thrift
-        until = self.steps.done + self.steps.left * FULL // 100
+        until = self.steps.done + self.steps.left * FULL // (100 * len(self.prices))
         boards = Fullest(self.family, self.steps).buy(until, about)
         if boards is None or thrift.cost(boards) >= thrift.cost(thrift.best):
             return thrift
