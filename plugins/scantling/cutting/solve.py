@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from scantling.cutting.answer import Answer, Board
 from scantling.cutting.carrying import carried, faults_of_carrying
 from scantling.cutting.choosing import Chooser
+from scantling.cutting.closing import closed_up
 from scantling.cutting.family import families
 from scantling.cutting.fitting import faults_of_fit
 from scantling.cutting.problem import Problem
@@ -31,7 +32,11 @@ def solve(problem: Problem, *, steps: int = DEFAULT_STEPS) -> Answer:
     faults = faults_of_carrying(problem)
     if faults:
         raise Faulty(faults)
-    return carried(problem, lambda one: _answered(one, steps))
+    return carried(problem, lambda one: _closed(_answered(one, steps), one))
+
+
+def _closed(answer: Answer, problem: Problem) -> Answer:
+    return replace(answer, boards=tuple(closed_up(answer.boards, problem)))
 
 
 @dataclass(frozen=True, slots=True)
