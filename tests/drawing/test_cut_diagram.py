@@ -24,6 +24,7 @@ from scantling.drawing import (
     text_width,
     to_svg,
 )
+from scantling.words import language_of, speaking
 from tests.support.shapes import flat
 
 KERF = 0.125
@@ -103,12 +104,13 @@ def test_a_thin_board_says_that_its_width_is_drawn_larger():
     """No scale is changed in silence."""
 
     def said(picture):
-        return [
-            s.words for s in flat(cut_diagram(picture).shapes) if isinstance(s, Text) and "times" in s.words
-        ]
+        words = [shape.words for shape in flat(cut_diagram(picture).shapes) if isinstance(shape, Text)]
+        return [line for line in words if "times" in line or "-mal" in line]
 
     assert said(board([20, 30])) == ["The width is drawn 1.8 times as large as the length."]
     assert said(board([20, 30], width=48.0)) == []
+    with speaking(language_of("de")):
+        assert said(board([20, 30])) == ["Die Breite ist 1,8-mal so groß gezeichnet wie die Länge."]
 
 
 def test_waste_offcuts_and_parts_differ_without_colour():

@@ -259,3 +259,5 @@ def test_lengths_are_shown_as_the_site_chooses(tmp_path):
 
     assert "610 mm wide × 279 mm deep × 444 mm high" in words or "445 mm high" in words
     assert "Cut four legs to 425 mm" in words
+    assert "width 762 mm" in words
+    assert "width 762 mm" in page_of(finished, "plans/stool/width-30in/index.md").meta["title"]

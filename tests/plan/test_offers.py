@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from scantling.measure import Length
+from scantling.measure import Display, Length
 from scantling.plan import Choice, describe_choice, offered_choices, read_plan, slug_of, write_choice
 from tests.support.workshop import bench_data
 
@@ -38,6 +38,16 @@ def test_each_offered_value_is_a_page():
         Choice({"width": Length(36)}, {}),
         Choice({"width": Length(60)}, {}),
     ]
+
+
+def test_a_label_shows_lengths_as_readers_see_them():
+    """Where millimetres are shown a size is told in them; inches stay as the author wrote them."""
+    width, *_ = offered_choices(plan())
+    whole = offered_choices(plan(offer=[{"width": "40 in", "feet": "tapered"}]))[-1]
+
+    assert (width.told(Display("mm")), width.told(Display("in"))) == ("width 914 mm", "width 36 in")
+    assert whole.told(Display("mm")) == "width 1016 mm, feet tapered"
+    assert describe_choice(plan(), width.choice, Display("mm")) == "width 914 mm"
 
 
 def test_whole_choices_name_several_sizes_and_options():
@@ -126,5 +136,5 @@ def test_a_choice_in_words_leaves_out_what_is_usual():
     """Messages say at which size something is wrong."""
     choice = Choice({"width": Length(36), "height": Length.of_inches(Fraction(35, 2))}, {"feet": "tapered"})
 
-    assert describe_choice(plan(), choice) == "width 36 in, feet tapered"
-    assert describe_choice(plan(), Choice({}, {})) == ""
+    assert describe_choice(plan(), choice, Display()) == "width 36 in, feet tapered"
+    assert describe_choice(plan(), Choice({}, {}), Display()) == ""

@@ -39,7 +39,7 @@ def print_plan(
                 size.report,
                 look,
                 paper=paper,
-                size_name=size.offered.label if size.offered.slug else "",
+                size_name=size.offered.told(choices.display) if size.offered.slug else "",
                 link=link_of(choices, source.slug, size.offered),
                 photos=pictures,
             )

@@ -15,6 +15,7 @@ from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.grain import clip_level, level_grain
 from scantling.drawing.lettering import shorten, text_width, wrap
 from scantling.drawing.shape import Group, Line, Rectangle, Scene, Shape, Strokes, Text
+from scantling.measure import local_marks
 from scantling.words import say
 
 _TITLE, _LABEL, _SMALL, _KEY = 14.0, 11.5, 10.0, 11.0
@@ -329,7 +330,7 @@ def _notes(
     shapes += [*steps, *cautions]
     if frame.upscale > frame.scale * 1.01:
         y += _SMALL + 5
-        times = f"{frame.upscale / frame.scale:.1f}".removesuffix(".0")
+        times = local_marks(f"{frame.upscale / frame.scale:.1f}".removesuffix(".0"))
         words = say("The width is drawn {times} times as large as the length.", times=times)
         shapes.append(Text(_LEFT, y, words, _SMALL, look="soft"))
     return shapes, y

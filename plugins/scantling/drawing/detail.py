@@ -12,7 +12,7 @@ from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.lettering import wrap
 from scantling.drawing.profile import has_profile, profile
 from scantling.drawing.shape import Scene, Shape, Text
-from scantling.measure import Display
+from scantling.measure import Display, local_marks
 from scantling.plan import FittedPart, FittedWork
 from scantling.words import say
 
@@ -82,7 +82,7 @@ def _below(
     if distinct:
         y += 84
     if sheet.upscale > sheet.scale * 1.01:
-        times = f"{sheet.upscale / sheet.scale:.1f}".removesuffix(".0")
+        times = local_marks(f"{sheet.upscale / sheet.scale:.1f}".removesuffix(".0"))
         y += 16
         shapes.append(
             Text(

@@ -106,7 +106,7 @@ def plan_pages(
         sizes,
         " ".join(source.fitter.plan.title.split()),
         ladders=ladders_of(sizes),
-        finding=finding_of(source.slug, sizes),
+        finding=finding_of(source.slug, sizes, look.display),
     )
 
 

@@ -59,11 +59,12 @@ class Finding:
     """What it takes at each offered size, the usual one first."""
 
 
-def finding_of(slug: str, sizes: Sequence[AtSize]) -> Finding:
+def finding_of(slug: str, sizes: Sequence[AtSize], display: Display) -> Finding:
     """Return what a plan is found by.
 
     Args:
         sizes: the plan at each offered size, the usual one first.
+        display: how the sizes' names show lengths.
     """
     report = sizes[0].report
     plan = report.fitted.plan
@@ -83,15 +84,15 @@ def finding_of(slug: str, sizes: Sequence[AtSize]) -> Finding:
         sheets=report.totals.sheets,
         revised=plan.revised,
         boards=sum(line.quantity for line in report.materials.stocks if not line.stock.is_sheet),
-        sizes=tuple(_size_needs(at) for at in sizes),
+        sizes=tuple(_size_needs(at, display) for at in sizes),
     )
 
 
-def _size_needs(at: AtSize) -> SizeNeeds:
+def _size_needs(at: AtSize, display: Display) -> SizeNeeds:
     choice = at.offered.choice
     chosen = {name: show(value, Display()) for name, value in choice.sizes.items()} | dict(choice.options)
     needs = tuple((need.stocks, need.area, need.longest) for need in stock_needs(at.report.fitted))
-    return SizeNeeds(at.offered.slug, at.offered.label, tuple(chosen.items()), needs)
+    return SizeNeeds(at.offered.slug, at.offered.told(display), tuple(chosen.items()), needs)
 
 
 def _line(words: str) -> str:

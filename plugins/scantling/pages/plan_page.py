@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from scantling.drawing import is_drawable
-from scantling.measure import write_money
+from scantling.measure import Display, hold, other_display, write_money
 from scantling.pages.credit_line import credit
 from scantling.pages.data_file import DATA_FILE
 from scantling.pages.drawings import Drawings
@@ -69,14 +69,14 @@ def plan_page(
     fragments = plan_fragments(here.report, look, drawings=drawings)
     found = search_words(here.report)
     blocks = [
-        f"# {escape_markdown(_title(here))}",
-        *_head(fragments, here, sizes, turn, live + _files(here, papers=papers)),
+        f"# {escape_markdown(_title(here, look.display))}",
+        *_head(fragments, size_links(here, sizes, look.display), turn, live + _files(here, papers=papers)),
         *_sections({**fragments, "cost": cost}),
         _unsearched(embed) if embed else "",
         _ending(here, found),
     ]
     meta: dict[str, object] = {
-        "title": in_front_matter(_title(here)),
+        "title": in_front_matter(_title(here, look.display)),
         "description": in_front_matter(
             bare(here.report.fitted.summary, look.words, look.display) or plan.title
         ),
@@ -112,20 +112,18 @@ _MODEL = ((MODEL_FILE, mark("3-D model (GLB)")),)
 _PAPERS = (("plan-letter.pdf", mark("print on Letter (PDF)")), ("plan-a4.pdf", mark("print on A4 (PDF)")))
 
 
-def _title(here: AtSize) -> str:
+def _title(here: AtSize, display: Display) -> str:
     title = " ".join(here.report.fitted.plan.title.split())
-    return f"{title}, {here.offered.label}" if here.offered.slug else title
+    return f"{title}, {here.offered.told(display)}" if here.offered.slug else title
 
 
-def _head(
-    fragments: dict[str, str], here: AtSize, sizes: Sequence[AtSize], turn: str, extras: str
-) -> Iterator[str]:
+def _head(fragments: dict[str, str], links: str, turn: str, extras: str) -> Iterator[str]:
     yield _unsearched(_fragment("print", fragments["print"], class_="sc-print"))
     picture = _fragment("picture", fragments["picture"])
     if picture:
         picture = tag("div", picture + turn, class_="sc-picture")
     yield _unsearched(picture + _fragment("facts", fragments["facts"]), class_="sc-head")
-    yield _unsearched(size_links(here, sizes)) if len(sizes) > 1 else ""
+    yield _unsearched(links) if links else ""
     yield extras
     yield _fragment("summary", fragments["summary"], class_="sc-summary")
     yield _fragment("intro", fragments["intro"], class_="sc-text")
@@ -159,13 +157,15 @@ def _unsearched(html: str, **attributes: object) -> str:
     return tag("section", html, data_search_exclude="true", **attributes)
 
 
-def size_links(here: AtSize, sizes: Sequence[AtSize]) -> str:
-    """Return links to the plan at its other sizes, with what each costs."""
+def size_links(here: AtSize, sizes: Sequence[AtSize], display: Display) -> str:
+    """Return links to the plan at its other sizes, with what each costs; nothing where there is one size."""
+    if len(sizes) < 2:
+        return ""
     up = "../" if here.offered.slug else ""
     links = []
     for other in sizes:
         cost = write_money(other.report.totals.cost, other.report.shop.currency)
-        words = tag("b", escape(other.offered.label)) + " " + tag("small", escape(cost))
+        words = _size_name(other.offered, display) + " " + tag("small", escape(cost))
         if other is here:
             links.append(tag("span", words, aria_current="page"))
         else:
@@ -173,6 +173,12 @@ def size_links(here: AtSize, sizes: Sequence[AtSize]) -> str:
             links.append(tag("a", words, href=address))
     chips = "".join(tag("li", link) for link in links)
     return tag("nav", tag("ul", chips), class_="sc-sizes", aria_label=say("Sizes of this plan"))
+
+
+def _size_name(offered: Offered, display: Display) -> str:
+    """Return what a size is called, with its name in the other unit for readers who measure in that."""
+    name, other = (hold(offered.told(one)) for one in (display, other_display(display)))
+    return tag("b", escape(name), data_other=other if other != name else None)
 
 
 def _ending(here: AtSize, found: Sequence[str]) -> str:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from scantling.formula import Value
-from scantling.measure import Angle, Length, local_marks, write_fraction, write_length, write_number
+from scantling.measure import Angle, Display, Length, local_marks, write_fraction, write_length, write_number
 from scantling.plan.fitted import Choice
 from scantling.plan.model import Plan
 
@@ -25,6 +25,14 @@ class Offered:
     label: str
     """For people: "width 36 in"."""
     choice: Choice
+    unusual: tuple[tuple[str, Value], ...] = ()
+    """What differs from the usual size, by name, in the author's order."""
+
+    def told(self, display: Display) -> str:
+        """Return the label for readers: in millimetres where those are shown, else as the author wrote it."""
+        if display.system == "in" or not self.unusual:
+            return self.label
+        return ", ".join(f"{name} {_told(value, display)}" for name, value in self.unusual)
 
 
 def offered_choices(plan: Plan) -> tuple[Offered, ...]:
@@ -41,7 +49,7 @@ def offered_choices(plan: Plan) -> tuple[Offered, ...]:
             continue
         slug = _unique("-".join(slug_of(f"{name} {_short(value)}") for name, value in unusual.items()), slugs)
         label = ", ".join(f"{name} {write_choice(value)}" for name, value in unusual.items())
-        made[key] = Offered(slug, label, _choice(plan, unusual))
+        made[key] = Offered(slug, label, _choice(plan, unusual), tuple(unusual.items()))
     return tuple(made.values())
 
 
@@ -91,11 +99,16 @@ def _unique(slug: str, taken: set[str]) -> str:
     return found
 
 
-def describe_choice(plan: Plan, choice: Choice) -> str:
+def describe_choice(plan: Plan, choice: Choice, display: Display) -> str:
     """Return a choice in words, for messages: "width 36 in"; nothing for the usual sizes."""
     chosen: Iterable[tuple[str, Value]] = (*choice.sizes.items(), *choice.options.items())
-    return ", ".join(f"{name} {_told(value)}" for name, value in chosen if value != _usual(plan, name))
+    return ", ".join(
+        f"{name} {_told(value, display)}" for name, value in chosen if value != _usual(plan, name)
+    )
 
 
-def _told(value: Value) -> str:
+def _told(value: Value, display: Display) -> str:
+    """Write a chosen value: in inches exactly, in millimetres as other lengths are shown."""
+    if isinstance(value, Length) and display.system == "mm":
+        return display.length(value)
     return value if isinstance(value, str) else local_marks(write_choice(value))

@@ -84,7 +84,7 @@ def test_a_bare_number_is_in_the_readers_units(session):
 
     assert answer["sizes"]["width"]["text"] == "1000 mm"
     assert answer["sizes"]["height"]["text"] == "444.5 mm"
-    assert answer["sizes"]["width"]["range"] == "762 mm to 1828.8 mm"
+    assert answer["sizes"]["width"]["range"] == "762\N{NO-BREAK SPACE}mm to 1828.8\N{NO-BREAK SPACE}mm"
     assert "1000&nbsp;mm" in answer["fragments"]["cut-list"]
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator
 
-from scantling.measure import Display, Money, plain_money
+from scantling.measure import Display, Money, hold, plain_money
 from scantling.pages.html import escape, tag
 from scantling.pages.live.choice import display_data, position_of, positions, show, whole_choice
 from scantling.pages.live.my_shop import FRACTIONS
@@ -109,7 +109,7 @@ def _size(number: int, size: Size, start: Choice, display: Display) -> str:
         data_values=_json([show(place, Display()) for place in places]),
     )
     ends = say("{least} to {most}", least=show(size.least, display), most=show(size.most, display))
-    span = tag("small", escape(ends), id=f"{field}-range", data_range=size.name)
+    span = tag("small", escape(hold(ends)), id=f"{field}-range", data_range=size.name)
     return tag("div", label + text + slider + span + _fault(control, field), class_="sc-live__row")
 
 

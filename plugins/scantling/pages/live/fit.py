@@ -8,7 +8,7 @@ from typing import Any
 
 from scantling.checks import CHECKS, Subject
 from scantling.fault import Fault, Faulty, Severity
-from scantling.measure import Display, telling_in, write_money
+from scantling.measure import Display, hold, telling_in, write_money
 from scantling.pages.cost_chart import cost_drawing, cost_words
 from scantling.pages.csv_file import cut_list_csv
 from scantling.pages.data_file import DATA_FILE, data_file
@@ -197,12 +197,12 @@ def _chosen(plan: Plan, choice: Choice, start: Choice, display: Display) -> Answ
             "text": show(value, display),
             "exact": show(value, Display()),
             "position": position_of(value, positions(size)),
-            "range": say("{least} to {most}", least=low, most=high),
+            "range": hold(say("{least} to {most}", least=low, most=high)),
         }
     return {
         "sizes": sizes,
         "options": dict(whole.options),
-        "label": describe_choice(plan, whole),
+        "label": describe_choice(plan, whole, display),
         "address": address_of(plan, choice, start),
     }
 
@@ -243,7 +243,7 @@ def _say(opened: Opened, here: OpenPlan, reader: Reader, report: Report, choice:
     """Return what a screen reader says, and what stands below the controls."""
     before, _ = _drawn(opened, here, Look(reader.display, here.words))
     cost, was = (write_money(one.totals.cost, report.shop.currency) for one in (report, before))
-    size = describe_choice(here.plan, choice) or say("the size as drawn")
+    size = describe_choice(here.plan, choice, reader.display) or say("the size as drawn")
     if cost == was:
         return say("Shown for {size}. Cost {cost}.", size=size, cost=cost)
     return say("Shown for {size}. Cost {cost}; as drawn {was}.", size=size, cost=cost, was=was)

@@ -111,7 +111,7 @@ def _fitted(opened: Opened, reader: Reader, item: Mapping[str, Any]) -> _Wanted:
     return _Wanted(
         make_report(fitted, reader.shop),
         copies,
-        describe_choice(here.plan, read.choice()),
+        describe_choice(here.plan, read.choice(), reader.display),
         day_of(item.get("revised")),
     )
 
