@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from bisect import insort
 from collections.abc import Iterable, Sequence
+from typing import Any
 
 from scantling.cutting.family import Family
 from scantling.cutting.relaxation import Unfinished
@@ -194,7 +195,8 @@ class _EveryBoard:
         narrowest = min([strip[1] for strip in strips])
         best: dict[int, Entry] = {}
 
-        def deeper(at: int, room: int, worth: int, tally: int, chain: Chain) -> None:
+        # told of itself, as in `sections`
+        def deeper(again: Any, at: int, room: int, worth: int, tally: int, chain: Chain) -> None:
             nonlocal nodes
             if nodes > allowed:
                 raise Unfinished
@@ -208,14 +210,14 @@ class _EveryBoard:
                 left, total, sum_of, copies = room - width, tally + more, worth + value, 1
                 while left >= 0 and not (total + spare) & guard:
                     if left >= narrowest:
-                        deeper(index + 1, left, sum_of, total, (inside, copies, chain))
+                        again(again, index + 1, left, sum_of, total, (inside, copies, chain))
                     elif sum_of > target and total not in best:
                         best[total] = length, -sum_of, total, (inside, copies, chain)
                     left, total, sum_of, copies = left - width, total + more, sum_of + value, copies + 1
 
         for _, width, value, tally, inside in fresh:
             if width <= side:
-                deeper(0, side - width, value, tally, (inside, 1, ()))
+                deeper(deeper, 0, side - width, value, tally, (inside, 1, ()))
         self.work(nodes // 3)
         return list(best.values())
 
@@ -236,5 +238,6 @@ class _EveryBoard:
                 merged = merged + fresh
                 self.work(len(fresh) // 3)
             self.work(len(entries) // 3)
-            entries = [entry for entry in shortest(merged) if -entry[1] - rate * (length - entry[0]) > target]
+            # of a tally the shortest has the best hopes, so that this leaves each tally that matters
+            entries = shortest([one for one in merged if -one[1] - rate * (length - one[0]) > target])
         return [(tally, chain) for _, loss, tally, chain in entries if -loss > target]

@@ -191,30 +191,33 @@ class Rebuilder:
                 for section in sections:
                     slen, free, strips = section
                     work += len(strips)
-                    more = length - slen
-                    if more <= spare and width <= free:
-                        if more <= 0:
-                            cost = side_value * width * slen + strip_value * width * more
+                    longer = length - slen
+                    if longer > spare:
+                        continue
+                    most_used, least_width = spare - longer, width - free
+                    if least_width <= 0:
+                        if longer <= 0:
+                            cost = side_value * width * slen + strip_value * width * longer
                         else:
                             cost = (
-                                more * (wide - side_value * free - strip_value * (wide - free))
+                                longer * (wide - side_value * free - strip_value * (wide - free))
                                 + side_value * width * length
                             )
                         if cost < best:
                             best, where = cost, (board, way, section, None)
                     for strip in strips:
                         swidth, used, _ = strip
-                        more = used + length - slen
-                        wider = width - swidth
-                        if more > spare or wider > free:
+                        if used > most_used or swidth < least_width:
                             continue
                         state = (state * FACTOR + SUMMAND) & MASK
                         if not state & LOT:
                             continue
                         cost = strip_value * swidth * length
+                        more = used + longer
                         if more > 0:
                             cost += more * (wide - side_value * free - strip_value * (wide - free))
-                        if wider > 0:
+                        if width > swidth:
+                            wider = width - swidth
                             new = slen + more if more > 0 else slen
                             cost += side_value * wider * new - strip_value * wider * (new - used - length)
                         if cost < best:

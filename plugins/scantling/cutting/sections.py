@@ -233,24 +233,29 @@ def _stack(strips: list[Rated], fresh: list[Rated], steps: Steps, side: int, tar
     One strip must be fresh: with none as long as the section, a shorter section would do.
     """
     best: Best | None = None
+    narrowest = 0
     for strip in fresh:
         _, width, value, most, inside = strip
         if width <= side and value + _most_in(strips, side - width) > target:
-            rest = [(*one[:3], most - 1, one[4]) if one is strip else one for one in strips]
-            found = _fullest(rest, steps, side - width, target, (value, (inside, 1, ())))
+            rest = strips.copy()
+            rest[rest.index(strip)] = (*strip[:3], most - 1, inside)
+            narrowest = narrowest or min([one[1] for one in strips])
+            found = _fullest(rest, narrowest, steps, side - width, target, (value, (inside, 1, ())))
             if found is not None:
                 target, best = found[0], found
     return best
 
 
-def _fullest(strips: list[Rated], steps: Steps, side: int, target: Worth, begun: Best) -> Best | None:
+def _fullest(
+    strips: list[Rated], narrowest: int, steps: Steps, side: int, target: Worth, begun: Best
+) -> Best | None:
     """Return the best that a stack that is begun can become with what else fits within `side`, or None."""
     size = len(strips)
-    narrowest = min([strip[1] for strip in strips])
     best: Best | None = None
     nodes = 4
 
-    def deeper(at: int, room: int, worth: Any, chain: Chain) -> None:
+    # told of itself: a function that kept itself would be left for the collector of garbage at every call
+    def deeper(again: Any, at: int, room: int, worth: Any, chain: Chain) -> None:
         nonlocal target, best, nodes
         nodes += 1
         if worth > target:
@@ -270,12 +275,12 @@ def _fullest(strips: list[Rated], steps: Steps, side: int, target: Worth, begun:
             while copies:
                 left, total = room - copies * width, worth + copies * value
                 if left >= narrowest:
-                    deeper(index + 1, left, total, (inside, copies, chain))
+                    again(again, index + 1, left, total, (inside, copies, chain))
                 elif total > target:
                     target, best = total, (total, (inside, copies, chain))
                 copies -= 1
 
-    deeper(0, side, *begun)
+    deeper(deeper, 0, side, *begun)
     steps.done += nodes * 3 // 2
     return best
 
