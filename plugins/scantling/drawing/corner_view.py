@@ -60,11 +60,12 @@ def bounds(bodies: tuple[Body, ...]) -> tuple[Vector, Vector]:
     return (low[0], low[1], low[2]), (high[0], high[1], high[2])
 
 
-def exploded_view(model: Model, *, width: float = 440.0, apart: float = 0.7) -> Scene:
+def exploded_view(model: Model, *, width: float = 440.0, apart: float = 0.7, keyed: bool = True) -> Scene:
     """Return the parts pulled away from the middle, each kind with its letter, and the key to them.
 
     Args:
         apart: how much farther from the middle each part is than in its place.
+        keyed: whether the letters are explained below it.
     """
     low, high = bounds(model.bodies)
     middle = tuple((a + b) / 2 for a, b in zip(low, high, strict=True))
@@ -84,9 +85,10 @@ def exploded_view(model: Model, *, width: float = 440.0, apart: float = 0.7) -> 
     stage, _, tall = set_stage(seen, Room(34, 12, width - 68, width * _TALLEST))
     shapes = draw(seen, stage, model.titles)
     targets = find_targets(seen, stage, range(len(moved)))
-    shapes += callouts(targets, 13, width - 13, 18, max(tall, 24.0 * len(targets) / 2))
+    lowest = max(tall, 24.0 * len(targets) / 2)
+    shapes += callouts(targets, 13, width - 13, 18, lowest)
     entries = [Entry(part.letter, key_words(part, part.count, model)) for part in model.fitted.parts]
-    key, y = key_lines(entries, tall + 20, width)
+    key, y = key_lines(entries, lowest + 20, width) if keyed else ([], lowest + 6)
     title = say("{plan}, taken apart", plan=model.fitted.plan.title)
     parts = "; ".join(f"{entry.letter}, {entry.words}" for entry in entries)
     told = say("The parts pulled apart: {parts}.", parts=parts)

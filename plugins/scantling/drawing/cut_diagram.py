@@ -13,7 +13,7 @@ from scantling.drawing.board_picture import BoardPicture, CutPicture, OffcutPict
 from scantling.drawing.cut_order import steps_told
 from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.grain import clip_level, level_grain
-from scantling.drawing.lettering import shorten, text_width, wrap
+from scantling.drawing.lettering import text_width, wrap
 from scantling.drawing.shape import Group, Line, Rectangle, Scene, Shape, Strokes, Text
 from scantling.measure import local_marks
 from scantling.words import say
@@ -38,6 +38,14 @@ class _Frame:
     """Page units for each unit of the board's length."""
     upscale: float
     """Page units for each unit of its width."""
+    width: float
+    """How wide the page is."""
+    face: float
+    """How wide letters run, as a share of the widest face in common use."""
+
+    def wide(self, words: str, size: float, *, bold: bool = False) -> float:
+        """Return about how wide words of a size are."""
+        return text_width(words, size, bold=bold) * self.face
 
     def x(self, value: float) -> float:
         return self.left + value * self.scale
@@ -45,13 +53,21 @@ class _Frame:
     def y(self, value: float) -> float:
         return self.top + value * self.upscale
 
+    def lines(self, words: str, indent: float = 0.0) -> list[str]:
+        """Return the lines in which words stand below the board."""
+        return wrap(words, _KEY * self.face, self.width - 2 * _LEFT - indent)
+
     def box(self, thing: PiecePicture | OffcutPicture) -> tuple[float, float, float, float]:
         return self.x(thing.x), self.y(thing.y), thing.length * self.scale, thing.width * self.upscale
 
 
-def cut_diagram(board: BoardPicture, *, width: float = 440.0) -> Scene:
-    """Return the diagram of one board or sheet, `width` page units wide."""
-    frame = _frame(board, width)
+def cut_diagram(board: BoardPicture, *, width: float = 440.0, face: float = 1.0) -> Scene:
+    """Return the diagram of one board or sheet, `width` page units wide.
+
+    Args:
+        face: how wide letters run, as a share of the widest face in common use.
+    """
+    frame = _frame(board, width, face)
     board_height = board.width * frame.upscale
     bottom = frame.top + board_height
     shapes = [*_heading(board, frame, width), *_wood(board, frame), *_cuts(board, frame)]
@@ -68,8 +84,8 @@ def cut_diagram(board: BoardPicture, *, width: float = 440.0) -> Scene:
         shapes.append(across(frame.x(0), frame.x(board.length), y, board.length_shown, to=bottom))
     if _width_fits(board, frame.upscale):
         shapes.append(upright(frame.top, bottom, width - 12, board.width_shown, to=frame.x(board.length)))
-    notes, y = _notes(board, frame, unnamed, y + 12, width)
-    return Scene(width, y + 4, (*shapes, *notes), f"{board.name}, {board.size}", told(board))
+    notes, y = _notes(board, frame, unnamed, y + 12)
+    return Scene(width, y + 7, (*shapes, *notes), f"{board.name}, {board.size}", told(board))
 
 
 def told(board: BoardPicture) -> str:
@@ -86,7 +102,7 @@ def told(board: BoardPicture) -> str:
     return ". ".join(sentence for sentence in sentences if sentence) + "."
 
 
-def _frame(board: BoardPicture, width: float) -> _Frame:
+def _frame(board: BoardPicture, width: float, face: float) -> _Frame:
     rips = any(cut.y1 == cut.y2 for cut in board.cuts)
     left = _LEFT + (14.0 if rips else 0.0)
     right = _RIGHT if board.width_shown else _LEFT
@@ -96,13 +112,12 @@ def _frame(board: BoardPicture, width: float) -> _Frame:
     crossed = any(cut.x1 == cut.x2 for cut in board.cuts)
     upscale = max(scale, wanted)
     folded = _HEADING if _is_folded(board, upscale, width) else 0.0
-    return _Frame(left, 26.0 + folded + (_CIRCLE + 6 if crossed else 0), scale, upscale)
+    return _Frame(left, 26.0 + folded + (_CIRCLE + 6 if crossed else 0), scale, upscale, width, face)
 
 
 def _says_size(offcut: OffcutPicture, frame: _Frame) -> bool:
     """Return whether an offcut is drawn large enough to hold its size."""
-    _, _, length, height = frame.box(offcut)
-    return any(any(letter.isdigit() for letter in line) for line in _offcut_words(offcut, length, height))
+    return any(any(letter.isdigit() for letter in line) for line in _offcut_words(offcut, frame))
 
 
 def _width_fits(board: BoardPicture, upscale: float) -> bool:
@@ -166,19 +181,20 @@ def _wood(board: BoardPicture, frame: _Frame) -> list[Shape]:
 def _offcut(offcut: OffcutPicture, frame: _Frame) -> Group:
     x, y, length, height = frame.box(offcut)
     box = Rectangle(x, y, length, height, "edge", "offcut")
-    middle, words = x + length / 2, _offcut_words(offcut, length, height)
+    middle, words = x + length / 2, _offcut_words(offcut, frame)
     first = y + height / 2 + 3.5 - (len(words) - 1) * 6
     label = [Text(middle, first + i * 12, line, _SMALL, "middle", "ink halo") for i, line in enumerate(words)]
     return Group((box, *label), title=say("kept offcut, {size}", size=offcut.size))
 
 
-def _offcut_words(offcut: OffcutPicture, length: float, height: float) -> list[str]:
+def _offcut_words(offcut: OffcutPicture, frame: _Frame) -> list[str]:
     """Return "keep" and the size, on one line or more, as full as there is room for."""
+    _, _, length, height = frame.box(offcut)
     along, _, over = offcut.size.partition(" × ")
     keep, whole = say("keep"), say("keep: {size}", size=offcut.size)
     folded = [keep, along, *([f"× {over}"] if over else [])]
     for lines in ([whole], [keep, offcut.size], folded, [offcut.size], [keep]):
-        widest = max(text_width(line, _SMALL) for line in lines)
+        widest = max(frame.wide(line, _SMALL) for line in lines)
         if widest + 6 <= length and height >= len(lines) * 12 + 2:
             return lines
     return []
@@ -186,7 +202,7 @@ def _offcut_words(offcut: OffcutPicture, length: float, height: float) -> list[s
 
 def _letter_fits(piece: PiecePicture, frame: _Frame) -> bool:
     _, _, length, height = frame.box(piece)
-    return length >= text_width(piece.letter, _LABEL, bold=True) + 3 and height >= _LABEL
+    return length >= frame.wide(piece.letter, _LABEL, bold=True) + 3 and height >= _LABEL
 
 
 def _label(piece: PiecePicture, frame: _Frame) -> tuple[Shape, bool]:
@@ -197,19 +213,20 @@ def _label(piece: PiecePicture, frame: _Frame) -> tuple[Shape, bool]:
     middle_x, middle_y = x + length / 2, y + height / 2
     if (
         height >= 2 * _LABEL + 3
-        and max(text_width(name, _LABEL, bold=True), text_width(piece.size, _SMALL)) + 4 <= length
+        and max(frame.wide(name, _LABEL, bold=True), frame.wide(piece.size, _SMALL)) + 4 <= length
     ):
         return _lines(piece, middle_x, middle_y), True
-    if height >= _LABEL + 2 and text_width(one, _LABEL, bold=True) + 6 <= length:
+    if height >= _LABEL + 2 and frame.wide(one, _LABEL, bold=True) + 6 <= length:
         return _line(one, middle_x, middle_y), True
-    if text_width(one, _LABEL, bold=True) > length and height > length:
-        if length >= 2 * _LABEL + 3 and height >= text_width(name, _LABEL, bold=True) + 6:
-            return _turned(piece, middle_x, middle_y, height), text_width(piece.size, _SMALL) + 4 <= height
-        if length >= _LABEL + 3 and height >= text_width(one, _LABEL, bold=True) + 6:
+    if frame.wide(one, _LABEL, bold=True) > length and height > length:
+        if length >= 2 * _LABEL + 3 and height >= frame.wide(name, _LABEL, bold=True) + 6:
+            whole = frame.wide(piece.size, _SMALL) + 4 <= height
+            return _turned(piece, middle_x, middle_y, whole=whole), whole
+        if length >= _LABEL + 3 and height >= frame.wide(one, _LABEL, bold=True) + 6:
             return Text(middle_x + 4, middle_y, one, _LABEL, "middle", "ink strong board", -90), True
     words = piece.letter
     for more in (f"{piece.letter} {piece.size}", name):
-        if height >= _LABEL + 2 and text_width(more, _LABEL, bold=True) + 4 <= length:
+        if height >= _LABEL + 2 and frame.wide(more, _LABEL, bold=True) + 4 <= length:
             words = more
             break
     if not _letter_fits(piece, frame):
@@ -230,15 +247,23 @@ def _line(words: str, x: float, y: float) -> Text:
     return Text(x, y + _LABEL * 0.36, words, _LABEL, "middle", "ink strong board")
 
 
-def _turned(piece: PiecePicture, x: float, y: float, room: float) -> Group:
-    """Return the label read from the right, for a piece that stands high and narrow."""
-    size = shorten(piece.size, _SMALL, room - 4)
-    return Group(
-        (
-            Text(x - 3, y, f"{piece.letter} {piece.name}", _LABEL, "middle", "ink strong board", -90),
-            Text(x + _SMALL, y, size, _SMALL, "middle", "ink board", -90),
-        )
+def _turned(piece: PiecePicture, x: float, y: float, *, whole: bool) -> Group:
+    """Return the label read from the right, for a piece that stands high and narrow.
+
+    Args:
+        whole: whether there is room for its size.
+    """
+    name = Text(
+        x - 3 if whole else x + 4,
+        y,
+        f"{piece.letter} {piece.name}",
+        _LABEL,
+        "middle",
+        "ink strong board",
+        -90,
     )
+    size = Text(x + _SMALL, y, piece.size, _SMALL, "middle", "ink board", -90)
+    return Group((name, size) if whole else (name,))
 
 
 def spread(wanted: list[float], apart: float, least: float, most: float) -> list[float]:
@@ -261,7 +286,7 @@ def _leaders(
         return [], bottom
     ordered = sorted(pieces, key=lambda piece: (piece.x + piece.length / 2, piece.y))
     middles = [(frame.x(piece.x + piece.length / 2), frame.y(piece.y + piece.width / 2)) for piece in ordered]
-    widest = max(text_width(piece.letter, _LABEL, bold=True) for piece in ordered) + 5
+    widest = max(frame.wide(piece.letter, _LABEL, bold=True) for piece in ordered) + 5
     places = spread([x for x, _ in middles], widest, 8, width - 8)
     shapes: list[Shape] = []
     for piece, (x, y), at in zip(ordered, middles, places, strict=True):
@@ -306,7 +331,7 @@ def _inner(cut: CutPicture, frame: _Frame) -> Group:
 
 
 def _notes(
-    board: BoardPicture, frame: _Frame, unnamed: list[PiecePicture], y: float, width: float
+    board: BoardPicture, frame: _Frame, unnamed: list[PiecePicture], y: float
 ) -> tuple[list[Shape], float]:
     """Return the lines below the board: what letters mean, the saw's settings, the scale."""
     keys: dict[tuple[str, str, str], int] = {}
@@ -317,16 +342,16 @@ def _notes(
         (letter, f"{name}, {size}" + (f" (×{count})" if count > 1 else ""))
         for (letter, name, size), count in keys.items()
     ]
-    shapes, y = _columns(entries, y, width, circled=False)
+    shapes, y = _columns(entries, y, frame, circled=False)
     unsaid = [offcut for offcut in board.offcuts if not _says_size(offcut, frame)]
     sizes = ", ".join(dict.fromkeys(offcut.size for offcut in unsaid))
     if unsaid:
         y += _KEY + 4
-        lines = wrap(say("keep (dotted): {sizes}", sizes=sizes), _KEY, width - 2 * _LEFT)
+        lines = frame.lines(say("keep (dotted): {sizes}", sizes=sizes))
         shapes += [Text(_LEFT, y + i * 13, line, _KEY) for i, line in enumerate(lines)]
         y += (len(lines) - 1) * 13
-    steps, y = _columns(steps_told(board.cuts), y + 2, width, circled=True)
-    cautions, y = _stacked(_cautions(board), y, width, 20.0, circled=False)
+    steps, y = _columns(steps_told(board.cuts), y + 2, frame, circled=True)
+    cautions, y = _stacked(_cautions(board), y, frame, 20.0, circled=False)
     shapes += [*steps, *cautions]
     if frame.upscale > frame.scale * 1.01:
         y += _SMALL + 5
@@ -351,19 +376,19 @@ def _cautions(board: BoardPicture) -> list[tuple[str, str]]:
 
 
 def _columns(
-    entries: list[tuple[str, str]], y: float, width: float, *, circled: bool
+    entries: list[tuple[str, str]], y: float, frame: _Frame, *, circled: bool
 ) -> tuple[list[Shape], float]:
     """Return marks with their words in as many columns as there is room for, read down."""
     if not entries:
         return [], y
-    indent = max(20.0, *(text_width(mark, _KEY, bold=True) + 8 for mark, _ in entries))
-    widest = max(text_width(words, _KEY) for _, words in entries) + indent + 8
-    columns = max(1, min(len(entries), int((width - 2 * _LEFT + 8) // widest)))
+    indent = max(20.0, *(frame.wide(mark, _KEY, bold=True) + 6 for mark, _ in entries))
+    widest = max(frame.wide(words, _KEY) for _, words in entries) + indent + 8
+    columns = max(1, min(len(entries), int((frame.width - 2 * _LEFT + 8) // widest)))
     rows = -(-len(entries) // columns)
-    room = (width - 2 * _LEFT) / columns
+    room = (frame.width - 2 * _LEFT) / columns
     shapes: list[Shape] = []
     if columns == 1:
-        return _stacked(entries, y, width, indent, circled=circled)
+        return _stacked(entries, y, frame, indent, circled=circled)
     for i, (mark, words) in enumerate(entries):
         x, row = _LEFT + (i // rows) * room, y + (i % rows + 1) * 17
         shapes += [_mark(mark, x, row, circled=circled), Text(x + indent, row, words, _KEY)]
@@ -371,13 +396,13 @@ def _columns(
 
 
 def _stacked(
-    entries: list[tuple[str, str]], y: float, width: float, indent: float, *, circled: bool
+    entries: list[tuple[str, str]], y: float, frame: _Frame, indent: float, *, circled: bool
 ) -> tuple[list[Shape], float]:
     shapes: list[Shape] = []
     for mark, words in entries:
         y += 17
         shapes.append(_mark(mark, _LEFT, y, circled=circled))
-        for i, line in enumerate(wrap(words, _KEY, width - 2 * _LEFT - indent)):
+        for i, line in enumerate(frame.lines(words, indent)):
             y += 13 if i else 0
             shapes.append(Text(_LEFT + indent, y, line, _KEY))
     return shapes, y

@@ -85,7 +85,7 @@ def _put_together(drafts: list[_Draft]) -> Template:
     x, y = first.label
     shapes = (*first.shapes, Text(x, y, " ".join(parts), 16, "middle", "ink strong"))
     reach = list(_reach(first.shapes))
-    told = f"{words}. {first.how}"
+    told = f"{words[:1].upper()}{words[1:]}. {first.how}"
     width, height = max(x for x, _ in reach), max(y for _, y in reach)
     return Template(title, told, Scene(width, height, shapes, say("{part}, full size", part=title), told))
 

@@ -37,6 +37,8 @@ WIDTH = 440.0
 """How wide drawings are in their own units where nothing else is asked for."""
 FEW_PARTS = 7
 """So many kinds of parts are still named under a narrow picture."""
+BESIDE_KEY = 370.0
+"""How wide the piece taken apart is drawn where its key stands beside it."""
 SQUARISH = 0.7
 """A board is narrowed from this width on, as a part of its length."""
 SIMPLE_KINDS, SIMPLE_CUTS, SIMPLE_SHARE = 3, 8, 0.08
@@ -72,7 +74,7 @@ class Drawings:
         *,
         width: float = WIDTH,
         step_width: float = WIDTH,
-        keyed_steps: bool = True,
+        keyed: bool = True,
         face: float = 1.0,
     ) -> None:
         """Keep what they are drawn from.
@@ -80,14 +82,14 @@ class Drawings:
         Args:
             width: of details and views, in their own units; less makes larger letters.
             step_width: of the pictures of the steps, likewise.
-            keyed_steps: whether these explain their letters themselves.
-            face: how wide the letters of details run, as a share of the widest face in common use.
+            keyed: whether pictures of steps and of the piece taken apart explain their letters themselves.
+            face: how wide letters run on boards and details, as a share of the widest face in common use.
         """
         self._report = report
         self._display = display
         self._width = width
         self._step_width = step_width
-        self._keyed_steps = keyed_steps
+        self._keyed = keyed
         self._face = face
 
     @cached_property
@@ -115,13 +117,14 @@ class Drawings:
         ]
         # the key of many parts would fill a narrow column
         few = len(self._report.fitted.parts) <= FEW_PARTS
-        apart = exploded_view(self.model, width=width if few else WIDTH)
+        most = WIDTH if self._keyed else BESIDE_KEY
+        apart = exploded_view(self.model, width=width if few else most, keyed=self._keyed)
         return (*faces, as_drawing("apart", apart, say("Taken apart")))
 
     @cached_property
     def cuts(self) -> tuple[Drawing, ...]:
         """The cut diagram of every board and sheet, those cut alike together."""
-        return cut_drawings(self._report, self._display, narrow=self._width)
+        return cut_drawings(self._report, self._display, narrow=self._width, face=self._face)
 
     @cached_property
     def details(self) -> tuple[Drawing, ...]:
@@ -134,7 +137,7 @@ class Drawings:
         """The piece as it stands after each step that adds to it, by the step's number."""
         if self.model is None:
             return {}
-        drawn = step_pictures(self.model, width=self._step_width, keyed=self._keyed_steps)
+        drawn = step_pictures(self.model, width=self._step_width, keyed=self._keyed)
         scenes = zip(self._report.fitted.steps, drawn, strict=True)
         return {
             step.number: as_drawing(f"step {step.number}", scene, "")
@@ -158,18 +161,21 @@ def as_drawing(name: str, scene: Scene, caption: str) -> Drawing:
     return Drawing(f"{slug(name)}.svg", to_svg(scene), scene.told or scene.title, *size, caption)
 
 
-def cut_drawings(report: Report, display: Display, *, narrow: float = WIDTH) -> tuple[Drawing, ...]:
+def cut_drawings(
+    report: Report, display: Display, *, narrow: float = WIDTH, face: float = 1.0
+) -> tuple[Drawing, ...]:
     """Return the cut diagram of every board and sheet, those cut alike together.
 
     Args:
         narrow: how wide one is drawn that would come out about as high as wide, or that has little to show.
+        face: how wide letters run, as a share of the widest face in common use.
     """
     made = []
     for boards in alike(report.cutting.boards):
         picture = board_picture(boards, report, display)
-        scene = cut_diagram(picture)
+        scene = cut_diagram(picture, face=face)
         if narrow < scene.width and (_is_squarish(picture) or _is_simple(picture)):
-            scene = cut_diagram(picture, width=narrow)
+            scene = cut_diagram(picture, width=narrow, face=face)
         drawing = as_drawing(f"cut {boards[0].stock.key} {boards[0].number}", scene, "")
         made.append(replace(drawing, alt=told(picture)))
     return _named(made)

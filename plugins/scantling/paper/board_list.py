@@ -27,13 +27,9 @@ def board_list(report: Report, display: Display) -> list[Node]:
 
 
 def _half(groups: list[list[Node]]) -> int:
-    """Return how many groups make up at least half of all rows."""
-    rows, total = 0, sum(map(len, groups))
-    for count, group in enumerate(groups, 1):
-        rows += len(group)
-        if 2 * rows >= total:
-            return count
-    return 0
+    """Return how many groups stand in the first table, so that the longer of the two is short."""
+    rows = [len(group) for group in groups]
+    return min(range(len(rows) + 1), key=lambda count: (max(sum(rows[:count]), sum(rows[count:])), -count))
 
 
 def _table(groups: list[list[Node]]) -> Node:

@@ -31,7 +31,7 @@ HALF = 264.0
 """How wide a drawing is in its own units where two stand side by side, so that letters stay large enough."""
 BESIDE_WORDS = 210.0
 """How wide the picture of a step is, beside its words."""
-BOOK_FACE = 0.87
+BOOK_FACE = 0.84
 """How wide the letters of the book face run, as a share of the widest face that a screen may show."""
 WITHOUT_LETTERS = 55
 """Percent of the width that a drawing without letters takes."""
@@ -59,7 +59,7 @@ def lay_out(
     """
     plan = report.fitted.plan
     drawings = Drawings(
-        report, look.display, width=HALF, step_width=BESIDE_WORDS, keyed_steps=False, face=BOOK_FACE
+        report, look.display, width=HALF, step_width=BESIDE_WORDS, keyed=False, face=BOOK_FACE
     )
     fragments = {
         name: tree_of(html) for name, html in plan_fragments(report, look, drawings=drawings).items()
@@ -68,6 +68,8 @@ def lay_out(
     files, pictures = _pictures(drawings, look, photos)
     for number, drawing in drawings.steps.items():
         pictures[look.drawing(drawing)]["sizes"] = _sizes(report, number, look)
+    for drawing in drawings.views[-1:]:
+        pictures[look.drawing(drawing)]["key"] = _key(report, look)
     title = " ".join(plan.title.split()) + (f", {size_name}" if size_name else "")
     data = {
         "title": title,
@@ -154,6 +156,14 @@ def _sizes(report: Report, number: int, look: Look) -> list[list[str]]:
     parts = {part.id: part for part in report.fitted.parts}
     used = dict.fromkeys(use.name for use in step.uses if use.name in parts)
     return [[parts[name].letter, size_words(parts[name], look.display)] for name in used]
+
+
+def _key(report: Report, look: Look) -> list[list[str]]:
+    """Return letter, count and name, and size of each part: what stands beside the piece taken apart."""
+    return [
+        [part.letter, breakable(f"{part.count} × {part.id}"), size_words(part, look.display)]
+        for part in report.fitted.parts
+    ]
 
 
 def printed_share(drawing: Drawing) -> int:
