@@ -87,7 +87,7 @@ def test_a_page_holds_everything_of_the_plan(finished):
         "saw · drill",
         "1 × wood screw 2 in, box of 50",
         "Caution: Rags can catch fire.",
-        "seat to leg : screws, 8 joints, 2 × wood screw 2 in each, 16 in all",
+        "seat to leg : screws, 8 joints, 2 × wood screw 2 in each, 16 altogether",
         "Keep both hands behind the blade.",
         "Cut four legs to 16 3/4 in .",
         "16 × wood screw 2 in",

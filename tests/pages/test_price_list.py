@@ -28,7 +28,7 @@ def test_a_change_is_told_and_plotted():
     after = record(shop, FIRST)
     finished = prices_page(shop, after, Choices())
 
-    assert '## What changed since <span class="sc-day">2026-09-01</span>' in finished.pages[0].markdown
+    assert '## What changed since&nbsp;<span class="sc-day">2026-09-01</span>' in finished.pages[0].markdown
     assert "wood glue: $6.00" in finished.pages[0].markdown
     (plot,) = finished.files
     assert plot.content.startswith("<svg")

@@ -10,7 +10,6 @@ import pytest
 from scantling.checks.topics import TOPICS
 from scantling.pages.theme import TEMPLATE_WORDS
 from scantling.plan import ROOMS, SKILLS
-from scantling.plan.kinds import EDGES
 from scantling.plan.part_forms import JOINS, WORKS
 from scantling.plan.screws import FASTENER_KINDS
 from scantling.words import LANGUAGES, language_of
@@ -23,7 +22,6 @@ TRADE = {
     *JOINS,
     *FASTENER_KINDS.values(),
     *("square", "mitre", "bevel", "left", "right", "layers"),
-    *EDGES["all"],
     *("width", "depth", "height", "thickness"),
     *SKILLS,
     *ROOMS,

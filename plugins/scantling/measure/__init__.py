@@ -5,7 +5,7 @@ Nothing here is a float. A value is rounded once, when it is written, and the ro
 
 from scantling.measure.currency import Currency, is_sign_of, read_currency
 from scantling.measure.display import Display, other_display, round_to_total
-from scantling.measure.holding import hold
+from scantling.measure.holding import NO_BREAK_SPACE, hold
 from scantling.measure.irrational import arc_sine, arc_tangent, cosine, diagonal, root, sine, tangent
 from scantling.measure.local_reading import in_plain_marks
 from scantling.measure.plain import Angle, Money, Weight
@@ -45,6 +45,7 @@ from scantling.measure.writing import (
 
 __all__ = [
     "MM_PER_INCH",
+    "NO_BREAK_SPACE",
     "SPACES",
     "UNIT_WORDS",
     "Angle",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from scantling.pages.facts import measure, thickness
+from scantling.pages.held import held
 from scantling.pages.html import escape, sentence, tag
 from scantling.pages.look import Look
 from scantling.plan import FittedPart
@@ -22,9 +23,11 @@ def cut_list(report: Report, look: Look) -> str:
 def _row(part: FittedPart, report: Report, look: Look) -> str:
     mark = tag("b", escape(part.letter), class_="sc-mark")
     notes = " ".join(escape(sentence(note)) for note in part_notes(part, look.display))
-    name = mark + " " + escape(part.id) + (tag("small", notes) if notes else "")
+    name = mark + " " + escape(part.id) + (tag("small", held(notes)) if notes else "")
     origins = [
-        escape(origin_words(origin, look.display)) for origin in report.origins if origin.part.id == part.id
+        held(escape(origin_words(origin, look.display)))
+        for origin in report.origins
+        if origin.part.id == part.id
     ]
     cells = [
         tag("th", name, scope="row"),

@@ -18,6 +18,7 @@ from scantling.pages.drawings import Drawing
 from scantling.pages.facts import overall_size
 from scantling.pages.finished import SideFile
 from scantling.pages.framed import frame, frame_script
+from scantling.pages.held import held
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import bare
@@ -58,7 +59,7 @@ def _page(report: Report, drawing: Drawing | None, look: Look, folder: str, choi
             tag("p", _facts(report, look), class_="facts"),
             _table(report),
             tag("p", more),
-            tag("p", escape(credit(report.fitted.plan)), class_="note"),
+            tag("p", held(escape(credit(report.fitted.plan))), class_="note"),
         )
     )
     style = (_HERE / "embed.css").read_text("utf-8")
@@ -84,7 +85,7 @@ def _summary(report: Report, look: Look) -> str:
 def _facts(report: Report, look: Look) -> str:
     plan = report.fitted.plan
     facts = (overall_size(report, look), escape(say(plan.skill)), escape(plan.build_time))
-    return " · ".join(fact for fact in facts if fact)
+    return held(" · ".join(fact for fact in facts if fact))
 
 
 def _table(report: Report) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from scantling.measure import Length, other_display, write_money, write_weight
+from scantling.pages.held import NO_BREAK, held
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.report import Report, percent, write_thick, write_value
@@ -27,7 +28,7 @@ def _fact(name: str, value: str, note: str = "") -> str:
     small = tag("small", note) if note else ""
     return tag(
         "div",
-        tag("dt", say(name)) + tag("dd", value + small),
+        tag("dt", say(name)) + tag("dd", held(value + small)),
         class_=f"sc-fact sc-fact--{name.split(maxsplit=1)[0].lower()}",
     )
 
@@ -60,8 +61,8 @@ def _facts(report: Report, look: Look) -> Iterator[tuple[str, str, str]]:
 def overall_size(report: Report, look: Look) -> str:
     """Return width, depth and height of the whole piece, as far as they are known."""
     found = report.fitted.overall()
-    return " × ".join(
-        say(told, size=_spaced(look.display.length(length)))
+    return f" ×{NO_BREAK}".join(
+        say(told, size=look.display.length(length)).replace(" ", NO_BREAK)
         for axis, told in _AXES
         if (length := found.get(axis))
     )
@@ -71,12 +72,12 @@ def both_sizes(report: Report, look: Look) -> str:
     """Return the size of the whole piece with its other writing beside it."""
     words = overall_size(report, look)
     other = overall_size(report, replace(look, display=other_display(look.display)))
-    return tag("span", words, data_other=other.replace("&nbsp;", "\u00a0")) if words else ""
+    return tag("span", words, data_other=other.replace(NO_BREAK, "\u00a0")) if words else ""
 
 
 def _spaced(words: str) -> str:
     """Return a measure that no line end parts."""
-    return escape(words).replace(" ", "&nbsp;")
+    return escape(words).replace(" ", NO_BREAK)
 
 
 def all_tools(report: Report) -> list[str]:

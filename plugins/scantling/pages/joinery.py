@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from scantling.measure import write_number
 from scantling.pages.facts import small_measure
+from scantling.pages.held import held
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.words import line_of
@@ -16,8 +17,8 @@ from scantling.words import counted, say
 
 def joinery(report: Report, look: Look) -> str:
     """Return the joints of the plan and what it takes of hardware."""
-    joins = "".join(tag("li", _join(join, look)) for join in report.fitted.joins)
-    wares = "".join(tag("li", words) for words in _hardware(report, look))
+    joins = "".join(tag("li", held(_join(join, look))) for join in report.fitted.joins)
+    wares = "".join(tag("li", held(words)) for words in _hardware(report, look))
     return (tag("ul", joins, class_="sc-joins") if joins else "") + (
         tag("ul", wares, class_="sc-wares") if wares else ""
     )
@@ -36,7 +37,7 @@ def _join(join: FittedJoin, look: Look) -> str:
     if join.fasteners:
         words.append(
             say(
-                "{each} × {what} each, {all} in all",
+                "{each} × {what} each, {all} altogether",
                 each=join.each,
                 what=escape(join.fastener),
                 all=join.fasteners,

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
 
 from PIL import ImageDraw, ImageFont
 
+from scantling.measure import NO_BREAK_SPACE
 from scantling.pages.theme import THEME
 
 _FACES = {
@@ -16,6 +18,8 @@ _FACES = {
     "strong": ("cabin.woff2", "SemiBold", "DejaVuSans-Bold.ttf"),
 }
 """For each face its file, its weight, and the face that is taken where it lacks a letter."""
+_ROOM = re.compile(r"[ \t\n]+")
+"""Where a line may end: not at a space that holds words together."""
 _BEYOND_LATIN = frozenset("–—‘’“”…•€−×")
 """Further letters that the faces have."""
 
@@ -51,7 +55,8 @@ def lines(words: str, font: ImageFont.FreeTypeFont, width: int) -> list[str]:
 
 
 def _pieces(words: str, font: ImageFont.FreeTypeFont, width: int) -> Iterator[str]:
-    for word in words.split():
+    for held in _ROOM.split(words.strip()):
+        word = held.replace(NO_BREAK_SPACE, " ")
         while font.getlength(word) > width:
             counts = range(len(word) - 1, 0, -1)
             fits = next((count for count in counts if font.getlength(word[:count]) <= width), 1)

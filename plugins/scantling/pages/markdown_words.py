@@ -18,6 +18,7 @@ from markdown.inlinepatterns import SimpleTagInlineProcessor
 from markdown.treeprocessors import Treeprocessor
 
 from scantling.measure import Display
+from scantling.pages.held import held
 from scantling.pages.html import escape
 from scantling.pages.words import CLOSE, OPEN, Words, markdown_of, prose_of
 from scantling.plan import FittedProse, Plan, Prose
@@ -50,7 +51,7 @@ def render(text: str) -> str:
     """Return Markdown as HTML, marks for quotes left as they are."""
     renderer = Markdown(extensions=["tables", "sane_lists", _Safe()], output_format="html")
     html = renderer.convert(text)
-    return _without_blank_lines(html.translate(_BRACES))
+    return _without_blank_lines(held(html.translate(_BRACES)))
 
 
 _BRACES = {ord("{"): "&#123;", ord("}"): "&#125;"}
@@ -126,7 +127,9 @@ def rendered(texts: Iterable[str]) -> Words:
 
 def bare(plan_prose: FittedProse, words: Words, display: Display) -> str:
     """Return prose as bare text without any markup, not escaped."""
-    return unescape(re.sub(r"<[^>]*>", "", prose_of(plan_prose, words, display))).strip()
+    return (
+        unescape(re.sub(r"<[^>]*>", "", prose_of(plan_prose, words, display))).replace("\u00a0", " ").strip()
+    )
 
 
 def escape_markdown(words: str) -> str:

@@ -12,6 +12,7 @@ from scantling.measure import (
     write_number,
 )
 from scantling.pages.facts import measure, thickness
+from scantling.pages.held import NO_BREAK, held
 from scantling.pages.html import escape, items, sentence, tag
 from scantling.pages.look import Look
 from scantling.report import Report, StockLine, WareLine, store_cuts, store_words
@@ -58,8 +59,8 @@ def _row(line: StockLine | WareLine, report: Report, look: Look) -> str:
     name, note = _stock_words(line, look) if isinstance(line, StockLine) else _ware_words(line, look)
     key = f"{line.stock.key} {line.sale.label}" if isinstance(line, StockLine) else line.ware.key
     box = tag("input", type="checkbox", data_check=key)
-    words = tag("span", f"{tag('b', str(line.quantity))} × {name}")
-    small = tag("small", note) if note else ""
+    words = tag("span", f"{tag('b', str(line.quantity))}{NO_BREAK}×{NO_BREAK}{held(name)}")
+    small = tag("small", held(note)) if note else ""
     free = isinstance(line, StockLine) and line.is_owned
     cells = tag("th", tag("label", box + words) + small, scope="row")
     cells += tag("td", "" if free else escape(_money(line.unit_price, report)), class_="sc-money")
@@ -116,4 +117,4 @@ def _sums(report: Report, look: Look) -> str:
         if report.shop.prices_of
         else ""
     )
-    return tag("p", escape(hold("; ".join(sums) + "." + day)), class_="sc-sums") if sums else ""
+    return tag("p", held(escape("; ".join(sums) + "." + day)), class_="sc-sums") if sums else ""

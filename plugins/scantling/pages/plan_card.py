@@ -69,7 +69,7 @@ def _facts(reports: list[Report], choices: Choices) -> Iterator[str]:
 
 
 def _size(report: Report, choices: Choices) -> str:
-    return unescape(overall_size(report, Look(choices.display, {}))).replace("\xa0", " ")
+    return unescape(overall_size(report, Look(choices.display, {})))
 
 
 def with_plan_card(pages: Finished, beside: Finished) -> Finished:

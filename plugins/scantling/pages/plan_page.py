@@ -14,6 +14,7 @@ from scantling.pages.drawings_bundle import DRAWINGS_FILE
 from scantling.pages.finished import Page
 from scantling.pages.fragments import plan_fragments
 from scantling.pages.front_matter import in_front_matter
+from scantling.pages.held import held
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.markdown_words import bare, escape_markdown
@@ -186,8 +187,10 @@ def _ending(here: AtSize, found: Sequence[str]) -> str:
     lines = []
     words = credit(plan)
     if words:
-        lines.append(tag("p", escape(words), class_="sc-credit"))
-    lines.append(tag("p", say("Found under: {words}", words=escape(", ".join(found))), class_="sc-found"))
+        lines.append(tag("p", held(escape(words)), class_="sc-credit"))
+    lines.append(
+        tag("p", say("Found under: {words}", words=held(escape(", ".join(found)))), class_="sc-found")
+    )
     return tag("div", "".join(lines), class_="sc-ending")
 
 

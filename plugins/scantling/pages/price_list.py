@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
-from scantling.measure import hold, write_money
+from scantling.measure import write_money
 from scantling.pages.choices import Choices
 from scantling.pages.finished import Finished, Page, SideFile
 from scantling.pages.front_matter import in_front_matter
+from scantling.pages.held import held
 from scantling.pages.html import escape, items, tag
 from scantling.pages.plan_names import PlanNames
 from scantling.pages.price_plot import price_plot
@@ -42,7 +42,7 @@ def prices_page(
         blocks += [f"## {say('What all plans cost together')}", _plot(list(history))]
     if report is not None:
         changed = say("What changed since {day}", day=report.before.day or say("before"))
-        blocks += [f"## {_days_held(changed)}", _unsearched(_changes(report, names))]
+        blocks += [f"## {held(changed)}", _unsearched(_changes(report, names))]
     blocks += [f"## {say('What each plan costs')}", _unsearched(_plans(record, names))]
     blocks += [f"## {say('The list')}", _unsearched(_lists(shop, record))]
     meta = {
@@ -59,15 +59,7 @@ def _intro(record: PriceRecord) -> str:
         here = say("Every plan here is reckoned with these prices of {day}.", day=record.day)
     else:
         here = say("Every plan here is reckoned with these prices.")
-    return _days_held(here) + say(" Yours will differ: a plan's page lets you put them in.")
-
-
-_DAY = re.compile(r"\b\d{4}-\d\d-\d\d\b")
-
-
-def _days_held(html: str) -> str:
-    """Return HTML in which no line ends inside a day such as 2026-11-02."""
-    return _DAY.sub(lambda day: tag("span", day[0], class_="sc-day"), html)
+    return held(here) + say(" Yours will differ: a plan's page lets you put them in.")
 
 
 def _unsearched(html: str) -> str:
@@ -89,7 +81,7 @@ def _changes(report: PriceReport, names: PlanNames) -> str:
             told[-1] += f"; {line.strip()}"
         else:
             told.append(line.strip())
-    return _days_held(tag("p", escape(first)) + items(names.filled(hold(line)) for line in told))
+    return held(tag("p", escape(first)) + items(names.filled(line) for line in told))
 
 
 _UNDER = " " * 4
@@ -137,7 +129,7 @@ def _row(words: str, name: str, record: PriceRecord) -> str:
     cells = [
         tag("th", escape(hold(words)), scope="row"),
         tag("td", escape(write_money(price.money, record.currency)), class_="sc-money"),
-        tag("td", _days_held(escape(price.since))),
+        tag("td", held(escape(price.since))),
     ]
     return tag("tr", "".join(cells))
 

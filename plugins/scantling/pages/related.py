@@ -8,6 +8,7 @@ from dataclasses import replace
 from scantling.measure import Money, write_money
 from scantling.pages.finding import Finding
 from scantling.pages.finished import Finished, Page
+from scantling.pages.held import held
 from scantling.pages.html import escape, tag
 from scantling.words import mark, say
 
@@ -63,5 +64,5 @@ def _with_foot(page: Page, like: Sequence[Finding], currency: str) -> Page:
 
 def _link(found: Finding, up: str, currency: str) -> str:
     facts = (write_money(Money(found.cents), currency), say(found.room), say(found.skill), found.time)
-    small = tag("small", escape(" · ".join(fact for fact in facts if fact)))
+    small = tag("small", held(escape(" · ".join(fact for fact in facts if fact))))
     return tag("a", escape(found.title), href=f"{up}{found.slug}/") + small

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from scantling.pages.diagrams import figure
 from scantling.pages.drawings import Drawing, Drawings
+from scantling.pages.held import NO_BREAK, held
 from scantling.pages.html import escape, items, tag
 from scantling.pages.look import Look
 from scantling.pages.photo import STEP, photo
@@ -44,14 +45,16 @@ def _takes(step: FittedStep, fitted: FittedPlan) -> str:
         (say("Needs"), ", ".join(_use(use, fitted) for use in step.needs)),
         (say("Tools"), escape(" · ".join(step.step.tools))),
     ]
-    inner = "".join(tag("div", tag("dt", name) + " " + tag("dd", words)) for name, words in rows if words)
+    inner = "".join(
+        tag("div", tag("dt", name) + " " + tag("dd", held(words))) for name, words in rows if words
+    )
     return tag("dl", inner, class_="sc-takes", data_search_exclude="true") if inner else ""
 
 
 def _use(use: FittedUse, fitted: FittedPlan) -> str:
     part = fitted.part(use.name)
-    mark = tag("b", escape(part.letter), class_="sc-mark") + " " if part else ""
-    count = f"{use.count} × " if use.count else ""
+    mark = tag("b", escape(part.letter), class_="sc-mark") + NO_BREAK if part else ""
+    count = f"{use.count} ×{NO_BREAK}" if use.count else ""
     return f"{count}{mark}{escape(use.name)}"
 
 

@@ -89,9 +89,7 @@ def part_notes(part: FittedPart, display: Display) -> list[str]:
     if part.ends is not None and part.part.ends is not None:
         notes.append(end_words(part.ends, parallel=part.part.ends.parallel))
     if part.part.bands:
-        bands = part.part.bands
-        edges = say("all edges") if len(bands) == 4 else ", ".join(map(say, bands))
-        notes.append(say("banded: {edges}", edges=edges))
+        notes.append(say("banded: {edges}", edges=_edge_words(part.part.bands)))
     if part.is_trimmed:
         notes.append(_blank_words(part, display))
     if part.blank.least_across < part.blank.across:
@@ -100,6 +98,20 @@ def part_notes(part: FittedPart, display: Display) -> list[str]:
     if part.note:
         notes.append(plain_text(part.note, display))
     return notes
+
+
+def _edge_words(bands: tuple[str, ...]) -> str:
+    """Say which edges are banded: "one long edge, both short edges"."""
+    if len(bands) == len(_EDGES) * 2:
+        return say("all edges")
+    counts = [(told, sum(band.startswith(kind) for band in bands)) for kind, told in _EDGES.items()]
+    return ", ".join(say(told[count - 1]) for told, count in counts if count)
+
+
+_EDGES = {
+    "long": (mark("one long edge"), mark("both long edges")),
+    "short": (mark("one short edge"), mark("both short edges")),
+}
 
 
 def _blank_words(part: FittedPart, display: Display) -> str:

@@ -136,7 +136,7 @@ def test_the_authors_size_has_no_marks_and_others_have(session):
 
     assert "<mark" not in "".join(usual["fragments"].values())
     facts = wider["fragments"]["facts"]
-    assert re.search(r'<mark title="as drawn: 48&nbsp;in wide[^>]*>50&nbsp;in wide', facts)
+    assert re.search(r'<mark title="as drawn: 48&nbsp;in&nbsp;wide[^>]*>50&nbsp;in&nbsp;wide', facts)
     assert wider["fragments"]["steps"].count("<mark") == 0
     assert "as drawn" in wider["say"]
 

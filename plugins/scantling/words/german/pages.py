@@ -60,7 +60,7 @@ PAGES: dict[str, Told] = {
     # joints, steps, notes
     "its maker asks for {room}": "der Hersteller verlangt {room}",
     "with glue": "mit Leim",
-    "{each} × {what} each, {all} in all": "je {each} × {what}, zusammen {all}",
+    "{each} × {what} each, {all} altogether": "je {each} × {what}, zusammen {all}",
     "{one} to {other}": "{one} an {other}",
     "{count} joints": ("{count} Verbindung", "{count} Verbindungen"),
     "Parts": "Teile",
