@@ -111,7 +111,7 @@ def test_search_finds_words_and_no_glued_numbers(built):
     """The index has titles, parts, materials and tags of a plan, and no text of its tables and figures."""
     entries = json.loads((built / "search" / "search_index.json").read_text())["docs"]
     of_plan = [entry for entry in entries if entry["location"].startswith("plans/stool/")]
-    text = " ".join(entry["text"] for entry in of_plan)
+    text = " ".join(entry["text"] for entry in of_plan).replace("\N{NO-BREAK SPACE}", " ")
 
     for word in ("Quay stool", "leg", "seat", "2x4", "1x6", "wood screw 2 in", "outdoors", "Screw the"):
         assert word in text + " ".join(entry["title"] for entry in of_plan)

@@ -16,7 +16,7 @@ def test_the_first_page_lists_every_price():
     (page,) = finished.pages
 
     assert finished.files == ()
-    assert "2x4, 8\N{NO-BREAK SPACE}ft" in page.markdown
+    assert "2x4, 8&nbsp;ft" in page.markdown
     assert "$4.28" in page.markdown
     assert "What changed" not in page.markdown
     assert "2026-09-01" in page.markdown

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from scantling.measure import (
     Money,
-    hold,
     write_area,
     write_board_feet,
     write_linear,
@@ -78,7 +77,7 @@ def _stock_words(line: StockLine, look: Look) -> tuple[str, str]:
     )
     if stock.note:
         note += f"; {escape(stock.note)}"
-    return f"{escape(hold(stock.key))}, {escape(line.sale.label).replace(' ', '&nbsp;')}", note
+    return f"{escape(stock.key)}, {escape(line.sale.label).replace(' ', '&nbsp;')}", note
 
 
 def _ware_words(line: WareLine, look: Look) -> tuple[str, str]:
@@ -94,8 +93,8 @@ def _ware_words(line: WareLine, look: Look) -> tuple[str, str]:
     told = [escape(sentence(note)) for note in notes]
     if ware.caution:
         told.append(tag("span", tag("b", say("Caution: ")) + escape(ware.caution), class_="sc-warn"))
-    sold = f", {escape(hold(ware.sold))}" if ware.sold != "each" else ""
-    return escape(hold(ware.key)) + sold, " ".join(told)
+    sold = f", {escape(ware.sold)}" if ware.sold != "each" else ""
+    return escape(ware.key) + sold, " ".join(told)
 
 
 def _sums(report: Report, look: Look) -> str:

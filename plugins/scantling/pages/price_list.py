@@ -127,7 +127,7 @@ def _shelf(shop: Shop, record: PriceRecord, shelf: str) -> Iterator[str]:
 def _row(words: str, name: str, record: PriceRecord) -> str:
     price = record.prices[name]
     cells = [
-        tag("th", escape(hold(words)), scope="row"),
+        tag("th", held(escape(words)), scope="row"),
         tag("td", escape(write_money(price.money, record.currency)), class_="sc-money"),
         tag("td", held(escape(price.since))),
     ]
