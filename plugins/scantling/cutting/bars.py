@@ -13,10 +13,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from scantling.cutting.family import Family
+from scantling.cutting.grid import least_width
 from scantling.cutting.knapsack import best_patterns, best_worths
 from scantling.cutting.mixture import Column, Mixture
 from scantling.cutting.needs import Need, whole
-from scantling.cutting.sections import least_width
 from scantling.cutting.steps import Steps
 
 

@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+from scantling.cutting.chain import Chain, laid_out
 from scantling.cutting.family import Family
 from scantling.cutting.holding import PanelPatterns
 from scantling.cutting.layout import Layout
 from scantling.cutting.rebuild import OpenBoard, Rebuilder
 from scantling.cutting.relaxation import Relaxation, Unfinished
-from scantling.cutting.sections import Chain, laid_out
 from scantling.cutting.steps import Chance, Steps
 
 Known = dict[tuple[tuple[int, ...], tuple[int, ...]], tuple[Relaxation | None, bool]]

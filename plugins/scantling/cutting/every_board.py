@@ -1,7 +1,8 @@
 """Every board that there can be: all that one board can hold in three stages, when few pieces are wanted.
 
-Strips, sections and boards are put together as in `sections`, but each carries the tally of its pieces: none
-holds more of a kind than is wanted, and two that hold different pieces are both kept.
+Strips, stacks and boards are put together as in `strips`, `stacks` and `sections`, but each carries the
+tally of its pieces: none holds more of a kind than is wanted, and two that hold different pieces are both
+kept.
 """
 
 from __future__ import annotations
@@ -10,9 +11,10 @@ from bisect import insort
 from collections.abc import Iterable, Sequence
 from typing import Any
 
+from scantling.cutting.chain import Chain
 from scantling.cutting.family import Family
+from scantling.cutting.grid import Grid
 from scantling.cutting.relaxation import Unfinished
-from scantling.cutting.sections import Chain, Grid
 from scantling.cutting.steps import Steps
 
 Entry = tuple[int, int, int, Chain]
@@ -195,7 +197,7 @@ class _EveryBoard:
         narrowest = min([strip[1] for strip in strips])
         best: dict[int, Entry] = {}
 
-        # told of itself, as in `sections`
+        # told of itself, as in `stacks`
         def deeper(again: Any, at: int, room: int, worth: int, tally: int, chain: Chain) -> None:
             nonlocal nodes
             if nodes > allowed:

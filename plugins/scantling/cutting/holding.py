@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from scantling.cutting.family import Family
+from scantling.cutting.grid import Grid
 from scantling.cutting.relaxation import Held
-from scantling.cutting.sections import Grid, best_boards
+from scantling.cutting.sections import best_boards
 from scantling.cutting.steps import Steps
 
 
