@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from fractions import Fraction
 from time import process_time
 from xml.etree import ElementTree as ET
 
@@ -203,3 +204,47 @@ def test_names_may_be_typed_with_spaces_or_underscores():
 
     assert run("slats", {"largest_gap": "2 in"}).to_data() == plain
     assert run("Slats", {"Largest gap": "2 in"}).to_data() == plain
+
+
+@EVERY
+def test_an_example_means_the_same_in_either_unit(slug):
+    """A number without a unit of its own is another one where millimetres are shown."""
+    inches, metric = (run_example(slug, display).to_data() for display in (INCHES, MILLIMETRES))
+    given = set(calculator(slug).example.inputs)
+    bare = [
+        ask.name for ask in calculator(slug).asks if ask.metric and ask.kind == "number" and ask.name in given
+    ]
+
+    assert all(inches["inputs"][name] != metric["inputs"][name] for name in bare)
+
+
+def test_the_finish_of_the_example_is_as_much_in_litres_as_in_quarts():
+    """400 square feet to the gallon are told as square metres to the litre where millimetres are shown."""
+    litres = [
+        Fraction(next(one["value"] for one in answer.to_data()["results"] if one["key"] == "litres"))
+        for answer in (run_example("finish", display) for display in (INCHES, MILLIMETRES))
+    ]
+
+    assert litres[1] == pytest.approx(litres[0], rel=0.03)
+
+
+def test_an_example_tells_prices_and_temperatures_as_their_readers_write_them():
+    """The sign of the catalog's currency stands at prices; degrees are those that go with the unit."""
+    assert "$6.75 a board foot" in run_example("board-feet").story()
+    assert "€6.75 a board foot" in run_example("board-feet", INCHES, "€").story()
+    assert "at 68 °F and 55 percent" in run_example("moisture").story()
+    assert "at 20 °C and 55 percent" in run_example("moisture", MILLIMETRES).story()
+    assert dict(run_example("board-feet").asked())["Price of a board foot"] == "$6.75"
+
+
+@EITHER
+@pytest.mark.parametrize("slug", CURVES)
+def test_a_curve_names_the_unit_of_its_lengths(slug, display):
+    """No axis is in inches where millimetres are shown, nor the other way round."""
+    plot = calculator(slug).plot
+    answer = run_example(slug, display)
+    assert plot is not None
+    shown = plot(answer.given, answer.result)
+    units = {title.rpartition(", ")[2] for title in (shown.across.title, shown.up.title)} & {"in", "mm"}
+
+    assert units == ({display.system} if calculator(slug).slug != "moisture" else set())

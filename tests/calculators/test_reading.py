@@ -185,3 +185,32 @@ def test_millimetres_are_shown_where_they_are_asked_for():
 
     assert exact(answer, "space") == Fraction(828, 5) / Fraction(127, 5)
     assert next(one for one in answer.shown() if one.key == "space").shop == "166 mm"
+
+
+@pytest.mark.parametrize(
+    ("text", "cents"), [("$6.75", 675), ("6.75 €", 675), ("EUR 6.75", 675), ("6.75\N{NO-BREAK SPACE}kr", 675)]
+)
+def test_a_price_may_carry_its_sign(text, cents):
+    """The sign or code of a currency may stand before the price or after it, alone and in a list."""
+    assert Ask("p", "Price", "money").read(text, INCHES).cents == cents
+    (offer,) = Ask("p", "Prices", "prices", bare="ft").read(f"8 ft = {text}", INCHES)
+    assert offer.price.cents == cents
+
+
+@pytest.mark.parametrize(
+    ("ask", "text", "inches", "metric"),
+    [
+        (Ask("l", "Length", "length", least="1/2 in", most="20 ft"), "30 ft", "20 ft", "6096 mm"),
+        (Ask("l", "Length", "length", least="1/2 in", most="20 ft"), "1 mm", "1/2 in", "13 mm"),
+        (Ask("t", "Heat", "temperature", least="30 °F", most="200 °F"), "300 C", "200 °F", "93 °C"),
+        (Ask("t", "Heat", "temperature", least="30 °F", most="200 °F"), "-9 C", "30 °F", "-1 °C"),
+    ],
+)
+def test_a_bound_is_named_in_the_units_that_are_shown(ask, text, inches, metric):
+    """The nearest that works is told as its reader would type it, and works."""
+    for display, limit in ((INCHES, inches), (MILLIMETRES, metric)):
+        with pytest.raises(Faulty) as refused:
+            ask.read(text, display)
+        (fault,) = refused.value.faults
+        assert fault.help == f"the nearest that works is {limit}"
+        ask.read(limit, display)

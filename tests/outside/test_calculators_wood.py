@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 import warnings
 
 import numpy as np
 import pint
 import pytest
 
+from scantling.measure import Display
 from tests.outside.sources import checked
 from tests.support.calculating import ask, exact, number
 
@@ -51,6 +53,29 @@ def test_sag_as_three_solvers_have_it(ends, stiff, depth, thick, span, spread, l
     found = number("shelf-sag", "sag", load=f"{load} lb", load_as="together", **asked)
 
     assert found == pytest.approx(sag, abs=5e-7)
+
+
+@checked(
+    quantity="calc-shelf-sag",
+    document="pint",
+    place=f"{pint.__version__}: pounds of force, pounds to the square inch and in⁴ as N, N/mm² and mm⁴",
+    kind="library",
+)
+def test_the_sum_in_millimetres_goes_together():
+    """Load, stiffness and second moment of area are those of the sum in inches, to four figures."""
+    board = {"span": "36 in", "depth": "11 1/4 in", "thickness": "3/4 in", "load": "20 lb"}
+    working = ask("shelf-sag", Display("mm"), **board).working()[1]
+    load, stiffness, second = (
+        float(re.search(rf"([\d,.]+) {unit}", working)[1].replace(",", "")) for unit in ("N ", "N/mm²", "mm⁴")
+    )
+    inches = ask("shelf-sag", **board).working()[1]
+    pounds, psi, fourth = (
+        float(re.search(rf"([\d,.]+) {unit}", inches)[1].replace(",", "")) for unit in ("lb", "psi", "in⁴")
+    )
+
+    assert load == pytest.approx((pounds * UNITS.force_pound).to("newton").magnitude, rel=6e-4)
+    assert stiffness == pytest.approx((psi * UNITS.psi).to("megapascal").magnitude, rel=6e-4)
+    assert second == pytest.approx((fourth * UNITS.inch**4).to("mm**4").magnitude, rel=6e-4)
 
 
 def framed(span: float, bending: float, load: float, *, even: bool, clamped: bool) -> float:

@@ -47,7 +47,7 @@ def test_a_label_shows_lengths_as_readers_see_them():
 
     assert (width.told(Display("mm")), width.told(Display("in"))) == ("width 914 mm", "width 36 in")
     assert whole.told(Display("mm")) == "width 1016 mm, feet tapered"
-    assert describe_choice(plan(), width.choice, Display("mm")) == "width 914 mm"
+    assert describe_choice(plan(), width.choice, Display("mm")) == "width 914.4 mm"
 
 
 def test_whole_choices_name_several_sizes_and_options():

@@ -37,6 +37,15 @@ ASK = """async (slugs) => {
 }"""
 
 
+def wait_for(page, answer):
+    """Wait until the answer says so."""
+    page.wait_for_function(
+        """(words) => document.querySelector("[data-fragment=answer]").innerText
+            .replaceAll("\\u00a0", " ").includes(words)""",
+        arg=answer,
+    )
+
+
 def words(fragment):
     """Return what a person reads of a piece of HTML."""
     return " ".join(html.unescape(re.sub(r"<[^>]*>", " ", fragment)).split())
@@ -46,7 +55,7 @@ def words(fragment):
 def test_every_answer_is_the_builds_own_and_quick(page, served):
     """Each usual answer in the browser has the words of the build, and a warm one lets nobody wait."""
     page.goto(served.url + "calculators/strips/")
-    page.wait_for_selector("[data-live]:visible")
+    page.wait_for_selector("[data-live]:not([inert])")
     found = page.evaluate(ASK, list(SLUGS))
 
     for slug in SLUGS:
@@ -57,10 +66,10 @@ def test_every_answer_is_the_builds_own_and_quick(page, served):
 def test_what_is_typed_is_answered_and_kept_in_the_address(page, served):
     """Typing changes answer and address; the address alone brings the answer back."""
     page.goto(served.url + "calculators/equal-spaces/")
-    page.wait_for_selector("[data-live]:visible")
+    page.wait_for_selector("[data-live]:not([inert])")
     page.fill('[data-name="opening"]', "40 in")
     page.press('[data-name="opening"]', "Tab")
-    page.wait_for_function("document.querySelector('[data-fragment=answer]').innerText.includes('40 in')")
+    wait_for(page, "40 in")
     address = page.url
     there = words(page.inner_html(ANSWER))
 
@@ -68,7 +77,7 @@ def test_what_is_typed_is_answered_and_kept_in_the_address(page, served):
     assert not page.is_visible("[data-calc-story]")
     page.goto("about:blank")
     page.goto(address)
-    page.wait_for_function("document.querySelector('[data-fragment=answer]').innerText.includes('40 in')")
+    wait_for(page, "40 in")
     assert words(page.inner_html(ANSWER)) == there
 
 
@@ -82,10 +91,43 @@ def test_millimetres_are_answered_in_millimetres(page, served):
     assert words(page.inner_html(ANSWER)) == words(wanted)
 
 
+@pytest.mark.parametrize(
+    ("slug", "field", "inches", "metric", "answers"),
+    [
+        ("finish", "coverage", "400", "10", ("1.11 qt", "1.03 l")),
+        ("moisture", "temperature", "68 °F", "20 °C", ("10.1%", "10.1%")),
+    ],
+)
+def test_the_example_changes_with_the_units(page, served, slug, field, inches, metric, answers):
+    """What stands as the example has it is written in the unit that is shown."""
+    page.goto(f"{served.url}calculators/{slug}/")
+    page.wait_for_selector("[data-live]:not([inert])")
+    for units, value, answer in (("mm", metric, answers[1]), ("in", inches, answers[0])):
+        page.locator(".sc-units select").select_option(units)
+        page.wait_for_function(
+            "([field, value]) => document.querySelector(`[data-name=${field}]`).value === value",
+            arg=[field, value],
+        )
+        wait_for(page, answer)
+        assert page.evaluate("location.search") == ""
+        assert "°" not in value or value in page.inner_text("[data-calc-story]").replace(
+            "\N{NO-BREAK SPACE}", " "
+        )
+
+
+def test_how_lengths_are_shown_is_asked_where_there_are_any(page, served):
+    """Nobody is asked for the unit of lengths where none is asked for or answered."""
+    page.goto(served.url + "calculators/moisture/")
+    page.wait_for_selector("[data-live]:not([inert])")
+    assert page.locator("[data-live] [data-name=units]").count() == 0
+    page.goto(served.url + "calculators/slats/")
+    assert page.locator("[data-live] [data-name=units]").count() == 1
+
+
 def test_a_fault_is_told_at_its_field(page, served):
     """What cannot be is told beside its field, which is marked; the answer before it stays."""
     page.goto(served.url + "calculators/strips/")
-    page.wait_for_selector("[data-live]:visible")
+    page.wait_for_selector("[data-live]:not([inert])")
     before = page.inner_html(ANSWER)
     page.fill('[data-name="kerf"]', "2 in")
     page.press('[data-name="kerf"]', "Tab")
@@ -104,7 +146,7 @@ def test_without_scripts_the_worked_example_stands(browser, served):
 
     assert page.is_visible("[data-calc-story]")
     assert not page.is_visible("[data-live]")
-    assert "46 3/4 in" in page.inner_text(ANSWER)
+    assert "46 3/4 in" in words(page.inner_html(ANSWER))
     assert page.locator(f"{ANSWER} img").first.evaluate("image => image.naturalWidth") > 0
     context.close()
 

@@ -15,7 +15,7 @@ from scantling.calculators.kit import (
     exactly,
     fraction,
 )
-from scantling.calculators.kit.picture import fit, inches, scene
+from scantling.calculators.kit.picture import ROOM, fit, inches, scene
 from scantling.drawing import Scene, Shape
 from scantling.measure import (
     Length,
@@ -108,10 +108,12 @@ def draw(given: Given, result: Result) -> Scene:
     """Return the board's face and its end."""
     length, width = inches(given.length("length")), inches(given.length("width"))
     thick = inches(given.length("thickness"))
-    frame = fit(length, width, left=64, most=150, right=130)
+    frame = fit(length, width, left=64, most=150, right=120)
     high = max(frame.high, 14 / frame.scale)
     shapes: list[Shape] = [frame.wood(0, 0, length, high)]
-    end = fit(thick, width, left=340, right=40, top=frame.top, most=max(60, min(110, high * frame.scale)))
+    end = fit(
+        thick, width, left=ROOM - 84, right=56, top=frame.top, most=max(60, min(110, high * frame.scale))
+    )
     shapes += [end.wood(0, 0, thick, width, look="edge side", grain="y")]
     shapes.append(end.across(0, thick, given.write(given.length("thickness")), above=12))
     bottom = max(frame.y(high), end.bottom)
@@ -166,7 +168,7 @@ CALCULATOR = Calculator(
     "clear boards, "
     "20 to 30 for boards with knots or wany edges.",
     example=Example(
-        "Six rough boards of 5/4 hardwood, 7 in wide and 8 ft long, at 6.75 a board foot, with a "
+        "Six rough boards of 5/4 hardwood, 7 in wide and 8 ft long, at {price} a board foot, with a "
         "quarter more for waste.",
         {
             "counted": ROUGH,

@@ -9,7 +9,7 @@ from scantling.calculators.kit import Ask, Batch, Calculator, Example, Figure, G
 from scantling.calculators.kit.picture import ROOM, label, scene
 from scantling.calculators.kit.whole import Unit, common_unit
 from scantling.cutting import Answer, Board, PartItem, Problem, StockItem, solve
-from scantling.drawing import Rectangle, Scene, Shape, shorten
+from scantling.drawing import Rectangle, Scene, Shape, shorten, text_width
 from scantling.measure import Length, Money, write_linear, write_money
 from scantling.words import say
 
@@ -177,7 +177,10 @@ def draw(given: Given, result: Result) -> Scene:
             at, wide = (float(cut.unit.back(one).inches) * scale for one in (piece.x, piece.length))
             shapes.append(Rectangle(64 + at, y, wide, 22, "edge wood"))
             words = given.write(cut.unit.back(piece.length))
-            shapes.append(label(64 + at + wide / 2, y + 15, shorten(words, 11, wide - 4), look="ink"))
+            if text_width(words, 11) > wide - 4:
+                # the boards beside it show the unit
+                words = shorten(words.removesuffix(f" {given.display.system}"), 11, wide - 4)
+            shapes.append(label(64 + at + wide / 2, y + 15, words, look="ink"))
     end = 14 + 32 * len(boards)
     if len(cut.answer.boards) > len(boards):
         shapes.append(

@@ -149,7 +149,7 @@ CALCULATOR = Calculator(
     ),
     compute=compute,
     formula=(
-        "price by the foot = price ÷ length in feet",
+        "price by the foot or metre = price ÷ length in feet or metres",
         (
             "pieces from a board = (board + kerf) ÷ (piece + kerf), rounded down; price of a piece = "
             "price ÷ pieces"

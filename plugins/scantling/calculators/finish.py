@@ -59,13 +59,13 @@ def compute(given: Given) -> Result:
 def draw(given: Given, result: Result) -> Scene:
     """Return the coats one above the other on the wood."""
     coats = given.count("coats")
-    shapes: list[Shape] = [Rectangle(60, 24 + 9 * coats, ROOM - 200, 46, "edge wood")]
+    shapes: list[Shape] = [Rectangle(24, 24 + 9 * coats, ROOM - 160, 46, "edge wood")]
     for i in range(coats):
         look, fill = ("thin top", "") if i % 2 else ("thin", "offcut")
-        shapes.append(Rectangle(60, 24 + 9 * i, ROOM - 200, 9, look, fill))
+        shapes.append(Rectangle(24, 24 + 9 * i, ROOM - 160, 9, look, fill))
     words = result.shape.words(given)
     shapes.append(
-        label(60 + (ROOM - 200) / 2, 24 + 9 * coats + 28, say("{coats} coats", coats=coats), look="ink board")
+        label(24 + (ROOM - 160) / 2, 24 + 9 * coats + 28, say("{coats} coats", coats=coats), look="ink board")
     )
     shapes.append(
         label(ROOM - 128, 24 + 9 * coats / 2 + 12, words, size=15, anchor="start", look="red strong")
@@ -120,6 +120,7 @@ CALCULATOR = Calculator(
     example=Example(
         "Three coats of oil on the harbour table: a top of 60 by 30 in and four legs.",
         {"parts": "1 of 60 x 30 in, 4 of 29 x 3 in", "coats": "3", "coverage": "400", "waste": "15"},
+        {"coverage": "10"},
     ),
     draw=draw,
     words="varnish, oil, paint, coverage, gallons, litres, coats, stain, square feet",

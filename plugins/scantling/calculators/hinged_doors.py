@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, Table, Value, exactly
-from scantling.calculators.kit.picture import fit, inches, label, scene
+from scantling.calculators.kit.picture import ROOM, fit, inches, label, scene
 from scantling.drawing import Circle, Rectangle, Scene, Shape
 from scantling.measure import Length, diagonal
 from scantling.words import say
@@ -166,7 +166,7 @@ def draw(given: Given, result: Result) -> Scene:
     )
     shapes.append(frame.upright(first, first + tall, given.write(door.height)))
     words = say("dashed: the opening; dots: hinges")
-    shapes.append(label(frame.left, frame.bottom + 54, words, anchor="start", look="soft"))
+    shapes.append(label(ROOM / 2, frame.bottom + 54, words, look="soft"))
     told = say(
         "{count} door of {width} by {height}; hinges are dots, the opening is dashed.",
         count=door.count,

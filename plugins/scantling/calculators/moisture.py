@@ -96,10 +96,10 @@ def draw(given: Given, result: Result) -> Scene:
     ):
         x1, x2 = (left + wide * one / most for one in (low, high))
         shapes.append(Rectangle(x1, y, x2 - x1, 18, "thin side"))
-        shapes.append(label((x1 + x2) / 2, y + 52 + (12 if low == 9 else 0), words, size=10))
+        shapes.append(label((x1 + x2) / 2, y + 52 + (13 if low == 9 else 0), words))
     for tick in range(0, 31, 5):
         x = left + wide * tick / most
-        shapes += [Line(x, y + 18, x, y + 24, "edge"), label(x, y + 36, percent(str(tick)), size=10)]
+        shapes += [Line(x, y + 18, x, y + 24, "edge"), label(x, y + 36, percent(str(tick)))]
     at = left + wide * min(moisture, most) / most
     shapes.append(Line(at, y - 8, at, y + 18, "accent"))
     words = percent(decimals(_tenth(result.shape), 1))
@@ -129,7 +129,7 @@ CALCULATOR = Calculator(
     question="How dry will wood get in this room?",
     subject="wood",
     asks=(
-        Ask("temperature", "Temperature", "temperature", "70 F", "21 C", "30 F", "200 F"),
+        Ask("temperature", "Temperature", "temperature", "70 °F", "21 °C", "30 °F", "200 °F"),
         Ask("humidity", "Relative humidity, percent", "percent", "45", least="0", most="95"),
     ),
     compute=compute,
@@ -145,8 +145,9 @@ CALCULATOR = Calculator(
     "species differ, "
     "and wood that dries stays a little damper than wood that is getting damp.",
     example=Example(
-        "The finishing room at Tern Street stands at 68 F and 55 percent in spring.",
-        {"temperature": "68 F", "humidity": "55"},
+        "The finishing room at Tern Street stands at {temperature} and {humidity} percent in spring.",
+        {"temperature": "68 °F", "humidity": "55"},
+        {"temperature": "20 °C"},
     ),
     draw=draw,
     plot=plot,

@@ -72,20 +72,20 @@ def draw(given: Given, result: Result) -> Scene:
     """Return a board foot and the piece with their prices."""
     feet, piece, foot = result.shape
     shapes: list[Shape] = [
-        Rectangle(40, 34, 70, 70, "edge wood"),
-        label(75, 24, say("a board foot"), look="soft"),
-        label(75, 74, write_money(foot, given.currency), size=14, look="ink strong board"),
-        Rectangle(210, 50, ROOM - 250, 38, "edge wood"),
+        Rectangle(24, 34, 70, 70, "edge wood"),
+        label(59, 24, say("a board foot"), look="soft"),
+        label(59, 74, write_money(foot, given.currency), size=14, look="ink strong board"),
+        Rectangle(174, 50, ROOM - 198, 38, "edge wood"),
         label(
-            210 + (ROOM - 250) / 2,
+            174 + (ROOM - 198) / 2,
             40,
             say("a piece of {feet} bd ft", feet=decimals(Fraction(round(feet * 100), 100), 2)),
             look="soft",
         ),
         label(
-            210 + (ROOM - 250) / 2, 74, write_money(piece, given.currency), size=14, look="ink strong board"
+            174 + (ROOM - 198) / 2, 74, write_money(piece, given.currency), size=14, look="ink strong board"
         ),
-        arrow(122, 69, 198, 69) if given.choice("known") == BOARD_FOOT else arrow(198, 69, 122, 69),
+        arrow(104, 69, 164, 69) if given.choice("known") == BOARD_FOOT else arrow(164, 69, 104, 69),
     ]
     return scene(
         118, shapes, say("Prices"), say("A piece costs {piece}.", piece=write_money(piece, given.currency))
@@ -110,7 +110,7 @@ CALCULATOR = Calculator(
     source=("As for board feet: NIST SP 811; NHLA rules for rough hardwood.",),
     exactness="Exact, shown to the nearest cent.",
     example=Example(
-        "A 1x6 of 8 ft costs 14.80 at the yard: is the rough stock at 3.90 a board foot cheaper?",
+        "A 1x6 of 8 ft costs {price} at the yard: is rough stock by the board foot any cheaper?",
         {
             "known": PIECE,
             "price": "14.80",

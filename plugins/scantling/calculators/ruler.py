@@ -44,7 +44,7 @@ def mm_scale(low: int, high: int, y: float) -> list[Shape]:
         tall = 20 if mm % 10 == 0 else 14 if mm % 5 == 0 else 8
         shapes.append(Line(x, y + 40, x, y + 40 - tall, "edge" if mm % 10 == 0 else "thin"))
         if mm % 10 == 0 and LEFT + 8 < x < LEFT + WIDE - 8:
-            shapes.append(label(x, y + 14, str(mm), look="ink", size=9))
+            shapes.append(label(x, y + 14, str(mm), look="ink"))
     return shapes
 
 

@@ -42,4 +42,4 @@ def run(slug: str, texts: Mapping[str, str], display: Display = USUAL_DISPLAY, c
 
 def run_example(slug: str, display: Display = USUAL_DISPLAY, currency: str = "$") -> Answer:
     """Return the answer to a calculator's worked example."""
-    return run(slug, calculator(slug).example.told_inputs(), display, currency)
+    return run(slug, calculator(slug).example.told_inputs(display), display, currency)

@@ -122,13 +122,13 @@ def draw(given: Given, result: Result) -> Scene:
 def plot(given: Given, result: Result) -> Plot:
     """Return the known costs and the reader's size on the line."""
     scaled: Scaled = result.shape
-    points = [(inches(offer.length), offer.price.cents / 100) for offer in scaled.costs]
-    at = (inches(scaled.wanted), float(scaled.estimate) / 100)
+    points = [(given.along(offer.length), offer.price.cents / 100) for offer in scaled.costs]
+    at = (given.along(scaled.wanted), float(scaled.estimate) / 100)
     low, high = min(points[0][0], at[0]), max(points[-1][0], at[0])
     words = write_money(Money(1).times(scaled.estimate), given.currency)
     line = tuple(sorted({*points, at}))
     return Plot(
-        Axis(say("size, in"), low, high if high > low else low + 1),
+        Axis(say("size, {unit}", unit=given.display.system), low, high if high > low else low + 1),
         Axis(
             say("cost, {currency}", currency=given.currency),
             0.0,

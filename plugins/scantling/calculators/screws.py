@@ -134,7 +134,7 @@ def draw(given: Given, result: Result) -> Scene:
     screw: Screw = result.shape
     first, second = inches(screw.first), inches(screw.second)
     high = first + second
-    frame = fit(high * 1.7, high, most=230, top=30, left=70, right=120)
+    frame = fit(high * 1.7, high, most=230, top=30, left=56, right=52)
     wide, middle = frame.wide, frame.wide / 2
     drawn = screw.least if screw.advised is None else screw.advised
     length = inches(drawn)

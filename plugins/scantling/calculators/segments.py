@@ -7,7 +7,7 @@ from math import cos, pi, sin
 
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, exactly
 from scantling.calculators.kit.picture import fit, inches, label, scene
-from scantling.drawing import Scene, Shape
+from scantling.drawing import Scene, Shape, wrap
 from scantling.measure import Angle, Length, cosine, local_marks, tangent
 from scantling.words import say
 
@@ -140,7 +140,11 @@ def draw(given: Given, result: Result) -> Scene:
     dims = type(frame)(2 * far, low, frame.scale, frame.left, frame.top)
     shapes.append(dims.across(far - half, far + half, given.write(ring.side), below=20))
     mitre = say("{mitre}° each end", mitre=local_marks(f"{float(ring.mitre.degrees):.4g}"))
-    shapes.append(label(frame.x(far), frame.y(far) + 4, mitre, size=13, look="red strong halo"))
+    lines = wrap(mitre, 13, 1.6 * near * frame.scale)
+    y = frame.y(far) + 4 - 8 * (len(lines) - 1)
+    shapes += [
+        label(frame.x(far), y + 16 * i, line, size=13, look="red strong halo") for i, line in enumerate(lines)
+    ]
     told = say("A ring of {sides} sides, each {side} outside.", sides=ring.sides, side=given.write(ring.side))
     return scene(dims.bottom + 40, shapes, say("Ring of equal sides"), told)
 

@@ -9,7 +9,7 @@ from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, P
 from scantling.calculators.kit.picture import ROOM, fit, label, scene
 from scantling.calculators.kit.whole import Unit, common_unit
 from scantling.cutting import Answer, Board, PartItem, Problem, StockItem, solve
-from scantling.drawing import Scene, Shape, shorten
+from scantling.drawing import Scene, Shape, shorten, text_width
 from scantling.measure import Area, Length, Money, local_marks
 from scantling.words import counted, say
 
@@ -165,6 +165,11 @@ def _remarks(cut: Cut) -> tuple[str, ...]:
     return (few, say("Every cut goes right across: crosscut, rip, crosscut."))
 
 
+def _key(given: Given, name: str, panel: Panel) -> str:
+    size = f"{given.write(panel.length)} × {given.write(panel.width)}"
+    return f"{name}  " + say("{count} of {size}", count=panel.count, size=size)
+
+
 def draw(given: Given, result: Result) -> Scene:
     """Return the first sheets with their pieces."""
     cut: Cut = result.shape
@@ -177,12 +182,14 @@ def draw(given: Given, result: Result) -> Scene:
         shapes.append(label(20, top - 8, say("sheet {i}", i=i + 1), anchor="start", look="soft"))
         shapes += drawn
         top = bottom + 28
-    for i, (name, panel) in enumerate(zip(cut.names, cut.panels, strict=True)):
-        size = f"{given.write(panel.length)} × {given.write(panel.width)}"
-        words = f"{name}  " + say("{count} of {size}", count=panel.count, size=size)
-        shapes.append(label(20 + (ROOM / 2 - 10) * (i % 2), top + 4 + 15 * (i // 2), words, anchor="start"))
+    keys = [_key(given, name, panel) for name, panel in zip(cut.names, cut.panels, strict=True)]
+    apart = ROOM / 2 - 10
+    columns = 2 if all(text_width(words, 11) < apart - 8 for words in keys) else 1
+    for i, words in enumerate(keys):
+        x, y = 20 + apart * (i % columns), top + 4 + 15 * (i // columns)
+        shapes.append(label(x, y, words, anchor="start"))
     left = len(cut.answer.boards) - len(boards)
-    end = top + 15 * ((len(cut.names) + 1) // 2)
+    end = top + 15 * -(-len(keys) // columns)
     if left:
         shapes.append(label(20, end + 6, say("and {left} more", left=left), anchor="start", look="soft"))
     told = counted(

@@ -25,6 +25,8 @@ FACTORS = {
 """Deflection at midspan, FPL-GTR-190 Table 9-1."""
 CREEP = Fraction(3, 2)
 """How much more a shelf that stays loaded sags in the end (NDS 3.5.2, seasoned lumber; from memory)."""
+NEWTONS = Fraction("0.45359237") * Fraction("9.80665")
+"""A pound of force in newtons, exactly (NIST SP 811, Appendix B)."""
 STIFF = tuple(name for name, wood in WOODS.items() if wood.stiffness)
 
 
@@ -116,20 +118,39 @@ def _own(given: Given, shelf: Shelf) -> Length:
 
 def _working(given: Given, shelf: Shelf) -> tuple[str, ...]:
     span, depth, thick = (exactly(one, given.display) for one in (shelf.span, shelf.depth, shelf.thickness))
+    load, stiffness, second = _in_units(shelf, metric=given.display.system == "mm")
     return (
-        f"I = {depth} × ({thick})³ ÷ 12 = {local_marks(f'{float(shelf.bending / shelf.stiffness):.4g}')} in⁴",
+        f"I = {depth} × ({thick})³ ÷ 12 = {second}",
         (
             say(
-                "sag = {factor} × {load} lb × ({span})³ ÷ ({stiffness} psi × {bending} in⁴) = {sag}",
+                "sag = {factor} × {load} × ({span})³ ÷ ({stiffness} × {bending}) = {sag}",
                 factor=shelf.factor,
-                load=local_marks(f"{float(shelf.load):.4g}"),
+                load=load,
                 span=span,
-                stiffness=local_marks(f"{int(shelf.stiffness):,}"),
-                bending=local_marks(f"{float(shelf.bending / shelf.stiffness):.4g}"),
+                stiffness=stiffness,
+                bending=second,
                 sag=exactly(shelf.sag, given.display),
             )
         ),
     )
+
+
+def _in_units(shelf: Shelf, *, metric: bool) -> tuple[str, str, str]:
+    """Return load, stiffness and second moment of area in units that go together, to four figures."""
+    second = shelf.bending / shelf.stiffness
+    if not metric:
+        return f"{_four(shelf.load)} lb", f"{_four(shelf.stiffness)} psi", f"{_four(second)} in⁴"
+    inch = Length(1).mm
+    stiffness = shelf.stiffness * NEWTONS / inch**2
+    return (
+        f"{_four(shelf.load * NEWTONS)} N",
+        f"{_four(stiffness)} N/mm²",
+        f"{_four(second * inch**4)} mm⁴",
+    )
+
+
+def _four(number: Fraction) -> str:
+    return local_marks(f"{float(f'{float(number):.4g}'):,.12g}")
 
 
 def _remarks(given: Given, shelf: Shelf) -> tuple[str, ...]:
@@ -214,16 +235,16 @@ def plot(given: Given, result: Result) -> Plot:
     far = max(shelf.span, shelf.longest) * Fraction(3, 2)
     far = min(far, shelf.span * 3)
     spans = [far * Fraction(i, 30) for i in range(31)]
-    curve = tuple((inches(span), inches(shelf.sag_at(span))) for span in spans)
-    limit = tuple((inches(span), inches(span / shelf.limit)) for span in (spans[0], spans[-1]))
-    most = max(inches(shelf.sag), inches(far / shelf.limit)) * 1.4
+    curve = tuple((given.along(span), given.along(shelf.sag_at(span))) for span in spans)
+    limit = tuple((given.along(span), given.along(span / shelf.limit)) for span in (spans[0], spans[-1]))
+    most = max(given.along(shelf.sag), given.along(far / shelf.limit)) * 1.4
     seen = tuple(point for point in curve if point[1] <= most)
     words = f"{given.write(shelf.span)}: {given.fine(shelf.sag)}"
     return Plot(
-        Axis(say("span, in"), 0.0, inches(far)),
-        Axis(say("sag, in"), 0.0, most),
+        Axis(say("span, {unit}", unit=given.display.system), 0.0, given.along(far)),
+        Axis(say("sag, {unit}", unit=given.display.system), 0.0, most),
         (Curve(seen), Curve(limit, say("limit"), "cut")),
-        (Mark(inches(shelf.span), inches(shelf.sag), words),),
+        (Mark(given.along(shelf.span), given.along(shelf.sag), words),),
         say("Sag by the span"),
         say(
             "The sag grows fast with the span; your shelf, {words}, is picked out, and the limit "

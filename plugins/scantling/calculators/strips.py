@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from scantling.calculators.kit import Ask, Calculator, Example, Figure, Given, Result, exactly
 from scantling.calculators.kit.picture import fit, inches, label, scene
-from scantling.drawing import Axis, Curve, Mark, Plot, Rectangle, Scene, Shape
+from scantling.drawing import Axis, Curve, Mark, Plot, Rectangle, Scene, Shape, text_width
 from scantling.measure import Length, round_number
 from scantling.words import say
 
@@ -155,11 +155,13 @@ def draw(given: Given, result: Result) -> Scene:
     first = inches(ripped.straightening)
     shapes.append(frame.across(first, first + strip, given.write(ripped.strip), above=14))
     shapes.append(frame.across(0, wide, given.write(ripped.board), below=24))
+    sawn = say("taken by the saw")
+    second = frame.left + 17 + text_width(sawn, 11) + 20
     shapes += [
         Rectangle(frame.left, frame.bottom + 40, 12, 10, "thin", "cutaway"),
-        label(frame.left + 17, frame.bottom + 49, say("taken by the saw"), anchor="start"),
-        Rectangle(frame.left + 140, frame.bottom + 40, 12, 10, "thin", "offcut"),
-        label(frame.left + 157, frame.bottom + 49, say("left over"), anchor="start"),
+        label(frame.left + 17, frame.bottom + 49, sawn, anchor="start"),
+        Rectangle(second, frame.bottom + 40, 12, 10, "thin", "offcut"),
+        label(second + 17, frame.bottom + 49, say("left over"), anchor="start"),
     ]
     told = say(
         "{count} strips of {strip}, {left} left over.",
@@ -175,15 +177,15 @@ def plot(given: Given, result: Result) -> Plot:
     ripped: Ripped = result.shape
     low = max(ripped.strip / 2, ripped.useful / 40)
     most = rip(ripped.board, ripped.straightening, low, ripped.kerf).count
-    points = [(inches(low), float(most))]
+    points = [(given.along(low), float(most))]
     for fewer in range(most - 1, 0, -1):
         width = (ripped.useful + ripped.kerf) / (fewer + 1) - ripped.kerf
-        points.append((inches(width), float(fewer)))
-    points.append((inches(ripped.useful), 1.0))
+        points.append((given.along(width), float(fewer)))
+    points.append((given.along(ripped.useful), 1.0))
     words = say("{count} of {size}", count=ripped.count, size=given.write(ripped.strip))
-    mark = Mark(inches(ripped.strip), float(ripped.count), words)
+    mark = Mark(given.along(ripped.strip), float(ripped.count), words)
     return Plot(
-        Axis(say("width of a strip, in"), points[0][0], points[-1][0]),
+        Axis(say("width of a strip, {unit}", unit=given.display.system), points[0][0], points[-1][0]),
         Axis(say("strips"), 0.0, float(most + 1)),
         (Curve(tuple(points), steps=True),),
         (mark,),

@@ -135,18 +135,17 @@ def draw(given: Given, result: Result) -> Scene:
 
 def plot(given: Given, result: Result) -> Plot:
     """Return the width by the moisture."""
-    del given
     board: Board = result.shape
     low, high = min(board.dry, board.now, Fraction(4)), max(board.damp, board.now, Fraction(16))
-    ends = [(float(at), inches(board.width + board.change(at))) for at in (low, high)]
+    ends = [(float(at), given.along(board.width + board.change(at))) for at in (low, high)]
     room = (ends[1][1] - ends[0][1]) * 0.15 or 0.01
     marks = tuple(
-        Mark(float(at), inches(board.width + board.change(at)), name)
+        Mark(float(at), given.along(board.width + board.change(at)), name)
         for at, name in ((board.dry, say("driest")), (board.damp, say("dampest")))
     )
     return Plot(
         Axis(say("moisture, percent"), float(low), float(high)),
-        Axis(say("width, in"), ends[0][1] - room, ends[1][1] + room),
+        Axis(say("width, {unit}", unit=given.display.system), ends[0][1] - room, ends[1][1] + room),
         (Curve(tuple(ends)),),
         marks,
         say("Width by moisture"),

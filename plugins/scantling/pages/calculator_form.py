@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
 
-from scantling.calculators import MEANT, Ask, Calculator
-from scantling.measure import Display
+from scantling.calculators import MEANT, Ask, Calculator, run_example
+from scantling.measure import Display, other_display
 from scantling.pages.html import escape, tag
 from scantling.pages.live.choice import display_data
 from scantling.words import ENGLISH, mark, say, spoken
@@ -23,17 +22,24 @@ WORDY = 34
 LONG = {"lengths", "rectangles", "prices", "sum"}
 """Kinds of answer that want a whole line."""
 
+PRICED = {"money", "prices"}
+"""Kinds of answer in which a sum of money stands."""
+
 
 def calculator_form(
-    calculator: Calculator, start: Mapping[str, str], *, folder: str, engine: str, display: Display
+    calculator: Calculator, *, folder: str, engine: str, display: Display, currency: str
 ) -> str:
     """Return the fields, filled with the numbers that the page starts with.
 
     Args:
+        currency: in which prices are typed.
         folder: where the plans stand on the site, which is where the shop's data lie.
         engine: the folder of the engine's files among the site's assets.
     """
-    rows = "".join(_row(ask, start[ask.name]) for ask in calculator.asks) + _units(display)
+    start, other = (_start(calculator, one, currency) for one in (display, other_display(display)))
+    rows = "".join(_row(ask, start[ask.name], currency) for ask in calculator.asks)
+    if calculator.has_lengths:
+        rows += _units(display)
     buttons = (
         tag("button", say("Back to the example"), type="button", data_live_reset=True),
         tag("button", say("Copy a link to this answer"), type="button", data_live_copy=True),
@@ -60,32 +66,48 @@ def calculator_form(
         data_engine=engine,
         data_shop=f"../../{folder}/live-shop.json",
         data_start=_json(start),
+        data_other_start=_json(other),
         data_display=_json(display_data(display)),
         data_search_exclude="true",
     )
     without = tag("noscript", tag("p", say(WITHOUT_SCRIPT), class_="sc-live__without"))
-    command = tag("code", escape(terminal_command(calculator)))
     from_file = tag(
-        "p", f"{say(FROM_FILE)} {command}", class_="sc-live__without", hidden=True, data_live_file=True
+        "p",
+        f"{say(FROM_FILE)} {terminal_command(calculator)}",
+        class_="sc-live__without",
+        hidden=True,
+        data_live_file=True,
     )
     return section + tag("div", without + from_file, data_search_exclude="true")
 
 
+def _start(calculator: Calculator, display: Display, currency: str) -> dict[str, str]:
+    """Return what stands in the fields of the worked example."""
+    return dict(run_example(calculator.slug, display, currency).texts)
+
+
 def terminal_command(calculator: Calculator) -> str:
-    """Return how the calculator is asked in a terminal, in the language that is spoken."""
-    language = "" if spoken() is ENGLISH else f" --language {spoken().code}"
-    return f"scantling calc {calculator.slug}{language}"
+    """Return how the calculator is asked in a terminal, in the language that is spoken, as HTML.
+
+    No line ends inside a word of it: hyphens are no place to break there.
+    """
+    words = ["scantling calc", calculator.slug]
+    if spoken() is not ENGLISH:
+        words.append(f"--language {spoken().code}")
+    return tag("code", " ".join(tag("span", escape(word)) for word in words), class_="sc-term")
 
 
 def _json(data: object) -> str:
     return json.dumps(data, ensure_ascii=False, separators=(",", ":"))
 
 
-def _row(ask: Ask, text: str) -> str:
+def _row(ask: Ask, text: str, currency: str) -> str:
     field = f"calc-{ask.name}"
     hint = say(ask.help) if ask.help else say("may be left open") if ask.optional else ""
     if ask.kind in LONG:
         hint = "; ".join(part for part in (hint, say(MEANT[ask.kind])) if part)
+    if ask.kind in PRICED:
+        hint = "; ".join(part for part in (say("in {currency}", currency=currency), hint) if part)
     label = tag("label", escape(say(ask.label)) + (tag("small", escape(hint)) if hint else ""), for_=field)
     shared = {
         "id": field,

@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator
 from itertools import groupby
 from urllib.parse import quote_plus
 
-from scantling.calculators import SUBJECTS, Calculator, calculators, run_example
-from scantling.measure import Length, hold, plain_money, write_fraction, write_money
+from scantling.calculators import SUBJECTS, Answer, Calculator, calculators, run_example
+from scantling.measure import Display, Length, hold, other_display, plain_money, write_fraction, write_money
 from scantling.pages.calculator_form import calculator_form, terminal_command
 from scantling.pages.calculator_fragment import answer_drawings, answer_html
 from scantling.pages.check_page import link_to_check
@@ -60,7 +60,11 @@ def _page(
     form = ""
     if choices.engine:
         form = calculator_form(
-            one, dict(answer.texts), folder=choices.folder, engine=choices.engine, display=choices.display
+            one,
+            folder=choices.folder,
+            engine=choices.engine,
+            display=choices.display,
+            currency=currency,
         )
     title = say(one.title)
     found = (title, *(word.strip() for word in say(one.words).split(",")))
@@ -74,7 +78,7 @@ def _page(
         f"## {say('The answer')}",
         tag(
             "p",
-            tag("b", say("A worked example. ")) + escape(hold(say(one.example.story))),
+            tag("b", say("A worked example. ")) + _story(one, answer, choices.display, currency),
             data_calc_story=True,
         ),
         tag("section", shown, data_search_exclude="true"),
@@ -96,6 +100,13 @@ def _page(
     return page, [SideFile(f"{path}/{drawing.file}", drawing.svg) for drawing in answer_drawings(answer)]
 
 
+def _story(one: Calculator, answer: Answer, display: Display, currency: str) -> str:
+    """Return the words of the example; for readers of the other unit, those with their numbers as well."""
+    words = hold(answer.story())
+    other = hold(run_example(one.slug, other_display(display), currency).story())
+    return escape(words) if other == words else tag("span", escape(words), data_other=other)
+
+
 def _as_tag(subject: str) -> str:
     """Return a subject as a tag: in lower case, where the language does not write nouns large."""
     told = say(subject)
@@ -112,7 +123,7 @@ def _behind(one: Calculator) -> Iterator[str]:
     if one.caution:
         yield f"## {say('Take care')}"
         yield tag("div", tag("p", escape(say(one.caution))), class_="sc-caution")
-    yield say("In a terminal: ") + tag("code", escape(terminal_command(one)))
+    yield say("In a terminal: ") + terminal_command(one)
 
 
 def _links(one: Calculator, plans: tuple[LinkedPlan, ...], folder: str) -> Iterator[str]:

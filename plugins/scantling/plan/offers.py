@@ -32,7 +32,10 @@ class Offered:
         """Return the label for readers: in millimetres where those are shown, else as the author wrote it."""
         if display.system == "in" or not self.unusual:
             return self.label
-        return ", ".join(f"{name} {_told(value, display)}" for name, value in self.unusual)
+        return ", ".join(
+            f"{name} {display.length(value) if isinstance(value, Length) else write_choice(value)}"
+            for name, value in self.unusual
+        )
 
 
 def offered_choices(plan: Plan) -> tuple[Offered, ...]:
@@ -108,7 +111,9 @@ def describe_choice(plan: Plan, choice: Choice, display: Display) -> str:
 
 
 def _told(value: Value, display: Display) -> str:
-    """Write a chosen value: in inches exactly, in millimetres as other lengths are shown."""
+    """Write a chosen value: in inches exactly, in millimetres where a tenth does, else to the nearest."""
     if isinstance(value, Length) and display.system == "mm":
-        return display.length(value)
+        tenths = value.mm * 10
+        exact = tenths.denominator == 1 and tenths % 10
+        return f"{local_marks(f'{float(value.mm):.1f}')} mm" if exact else display.length(value)
     return value if isinstance(value, str) else local_marks(write_choice(value))

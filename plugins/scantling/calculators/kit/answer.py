@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
 from scantling.calculators.kit.calculator import Calculator
 from scantling.calculators.kit.given import Given
+from scantling.calculators.kit.picture import ROOM
 from scantling.calculators.kit.result import Result, Table
 from scantling.calculators.kit.show import Shown, cell, show
 from scantling.drawing import Scene, plot_scene
 from scantling.fault import Fault, Faulty
+from scantling.measure import Money, write_money
 from scantling.words import say
 
 WIDE = 100
@@ -61,7 +64,9 @@ class Answer:
         """Return the curve with the reader's point on it, for the calculators that have one."""
         given = self._good()
         assert self.result is not None
-        return None if self.calculator.plot is None else plot_scene(self.calculator.plot(given, self.result))
+        if self.calculator.plot is None:
+            return None
+        return plot_scene(self.calculator.plot(given, self.result), width=ROOM, height=230)
 
     def _good(self) -> Given:
         if self.given is None or self.result is None:
@@ -106,10 +111,24 @@ class Answer:
         lines += _block(say("Caution"), (say(calculator.caution),) if calculator.caution else ())
         return "\n".join(line.rstrip() for line in lines) + "\n"
 
+    def story(self) -> str:
+        """Return the words of the worked example, an answer in the place of its question's name."""
+        story = self.calculator.example.story
+        return say(story, **dict(self.texts_shown())) if "{" in story else say(story)
+
+    def texts_shown(self) -> Iterator[tuple[str, str]]:
+        """Yield every question's name and its answer as people read it: a price with its sign."""
+        given = self.given
+        for name, text in self.texts:
+            value = given.values[name] if given is not None else None
+            if given is not None and isinstance(value, Money):
+                yield name, write_money(value, given.currency)
+            else:
+                yield name, self.calculator.ask(name).shown(text)
+
     def asked(self) -> tuple[tuple[str, str], ...]:
         """Return every question and what stood in its field, as people read them."""
-        asks = ((self.calculator.ask(name), text) for name, text in self.texts)
-        return tuple((say(ask.label), ask.shown(text)) for ask, text in asks)
+        return tuple((say(self.calculator.ask(name).label), text) for name, text in self.texts_shown())
 
     def _inputs(self) -> list[str]:
         rows = [(label, text or say("(left open)"), "") for label, text in self.asked()]

@@ -8,19 +8,27 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any, Literal
 
-from scantling.calculators.kit.lists import read_formula_text, read_lengths, read_prices, read_rectangles
+from scantling.calculators.kit.lists import (
+    read_formula_text,
+    read_lengths,
+    read_prices,
+    read_rectangles,
+    without_currency,
+)
 from scantling.calculators.kit.local_text import local_text
 from scantling.fault import Fault, Faulty, Place, did_you_mean
 from scantling.measure import (
     Display,
     Length,
     LongUnit,
+    Way,
     in_plain_marks,
     read_angle,
     read_length,
     read_money,
     read_number,
     read_weight,
+    round_number,
 )
 from scantling.words import mark, say
 
@@ -49,7 +57,7 @@ MEANT: Mapping[str, str] = {
     "percent": mark("a number of percent"),
     "angle": mark("an angle in degrees"),
     "money": mark("a price"),
-    "temperature": mark("a temperature such as 70 F or 21 C"),
+    "temperature": mark("a temperature such as 70 °F or 21 °C"),
     "weight": mark("a weight such as 40 lb or 18 kg"),
     "choice": mark("one of a list"),
     "lengths": mark("lengths with commas between, such as 4 of 22 1/2 in, 2 of 30 in"),
@@ -59,6 +67,9 @@ MEANT: Mapping[str, str] = {
 }
 """What is expected for each kind, in words."""
 
+
+LENGTHS = {"length", "thickness", "lengths", "rectangles", "prices", "sum"}
+"""Kinds of answer in which a length stands."""
 
 _NUMBER = re.compile(r"[\d.,]*\d")
 
@@ -132,9 +143,17 @@ class Ask:
     def _bound(self, value: Any, text: str, display: Display) -> None:
         """Refuse what is below the least or above the most."""
         if self.least and value < self._value(self.least, display):
-            _refuse("too-small", text, self.least)
+            _refuse("too-small", text, self._limit(self.least, display, "up"))
         if self.most and value > self._value(self.most, display):
-            _refuse("too-large", text, self.most)
+            _refuse("too-large", text, self._limit(self.most, display, "down"))
+
+    def _limit(self, limit: str, display: Display, way: Way) -> str:
+        """Return a bound as a reader would type it who works in millimetres, or as it is."""
+        if display.system == "mm" and self.kind in {"length", "thickness"}:
+            return display.round(self._value(limit, display), way).text
+        if display.system == "mm" and self.kind == "temperature":
+            return f"{round_number((self._value(limit, display) - 32) * Fraction(5, 9), way)} °C"
+        return local_text(limit)
 
 
 def nearest_is(text: str) -> str:
@@ -145,7 +164,7 @@ def nearest_is(text: str) -> str:
 def _refuse(code: str, text: str, limit: str) -> None:
     told = mark("{text} is too small") if code == "too-small" else mark("{text} is too large")
     place = Place(start=0, end=len(text))
-    raise Faulty([Fault(code, say(told, text=text.strip()), place, nearest_is(local_text(limit)))])
+    raise Faulty([Fault(code, say(told, text=text.strip()), place, nearest_is(limit))])
 
 
 def _length(ask: Ask, text: str, display: Display) -> Length:
@@ -193,7 +212,7 @@ def _angle(ask: Ask, text: str, display: Display) -> Any:
 
 def _money(ask: Ask, text: str, display: Display) -> Any:
     del ask, display
-    return read_money(text)
+    return read_money(without_currency(text))
 
 
 def _weight(ask: Ask, text: str, display: Display) -> Any:

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 
-from scantling.calculators.kit.ask import Ask
+from scantling.calculators.kit.ask import LENGTHS, Ask
 from scantling.calculators.kit.given import Given
 from scantling.calculators.kit.local_text import local_text
 from scantling.calculators.kit.result import Result
 from scantling.drawing import Plot, Scene
+from scantling.measure import Display
 from scantling.words import mark, say
 
 Subject = Literal["buying", "cutting", "laying out", "joining", "wood", "finishing", "numbers"]
@@ -32,12 +33,15 @@ class Example:
     """A question as it came up once, with its numbers."""
 
     story: str
-    """A sentence or two."""
+    """A sentence or two; `{temperature}` stands for what was answered to that question."""
     inputs: Mapping[str, str]
+    metric: Mapping[str, str] = field(default_factory=dict)
+    """What is written otherwise for readers who work in millimetres and degrees Celsius."""
 
-    def told_inputs(self) -> dict[str, str]:
+    def told_inputs(self, display: Display) -> dict[str, str]:
         """Return its numbers as the language that is spoken writes them."""
-        return {name: local_text(text) for name, text in self.inputs.items()}
+        inputs = {**self.inputs, **self.metric} if display.system == "mm" else self.inputs
+        return {name: local_text(text) for name, text in inputs.items()}
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +80,11 @@ class Calculator:
     def told_source(self) -> tuple[str, ...]:
         """Return the lines of the source in the language that is spoken."""
         return tuple(map(say, self.source))
+
+    @property
+    def has_lengths(self) -> bool:
+        """True where a length is asked for: whoever answers may choose how lengths are shown."""
+        return any(ask.kind in LENGTHS for ask in self.asks)
 
     def ask(self, name: str) -> Ask:
         """Return the question of that name."""

@@ -75,6 +75,10 @@ class Given:
         """Write a length as it is shown."""
         return self.display.round(length, way).text
 
+    def along(self, length: Length) -> float:
+        """Return a length as a coordinate of a plot, in the unit that is shown: that of `display.system`."""
+        return float(length.mm if self.display.system == "mm" else length.inches)
+
     def fine(self, length: Length) -> str:
         """Write a small length to 1/64 in or 0.1 mm."""
         return fine(length, self.display).text
@@ -108,11 +112,11 @@ class Given:
 def exactly(length: Length, display: Display) -> str:
     """Write a length as it is: a fraction where it has a short one, else four decimals and `≈`."""
     if display.system == "mm":
-        return f"{decimals(length.mm, 3)} mm"
+        return f"{decimals(length.mm, 3, grouped=False)} mm"
     inches = length.inches
     if inches.denominator < 100 or inches.denominator == 128:
         return f"{fraction(inches)} in"
-    return f"{decimals(inches, 4)} in"
+    return f"{decimals(inches, 4, grouped=False)} in"
 
 
 def fraction(number: Fraction | int) -> str:
@@ -124,14 +128,19 @@ def fraction(number: Fraction | int) -> str:
     return ("−" if number < 0 else "") + " ".join(parts)
 
 
-def decimals(number: Fraction | int, places: int) -> str:
-    """Write a number with at most so many decimals, `≈` before it where more would be needed."""
+def decimals(number: Fraction | int, places: int, *, grouped: bool = True) -> str:
+    """Write a number with at most so many decimals, `≈` before it where more would be needed.
+
+    Args:
+        grouped: whether thousands are parted; those of a length are not, here as on tape and drawing.
+    """
     scaled = number * 10**places
     whole = (2 * abs(scaled.numerator) + scaled.denominator) // (2 * scaled.denominator)
     about = "" if scaled.denominator == 1 else "≈ "
     front, rest = divmod(whole, 10**places)
     tail = f".{rest:0{places}d}".rstrip("0") if rest else ""
-    return f"{about}{'−' if number < 0 and whole else ''}" + local_marks(f"{front:,}{tail}")
+    digits = f"{front:,}{tail}" if grouped else f"{front}{tail}"
+    return f"{about}{'−' if number < 0 and whole else ''}{local_marks(digits)}"
 
 
 def percent(number: str) -> str:
@@ -150,4 +159,4 @@ def fine(length: Length, display: Display, way: Way = "nearest") -> Rounded:
         return round_length(length, denominator=64, way=way)
     tenths = Fraction(round_number(length.mm * 10, way), 10)
     value = Length.of_mm(tenths)
-    return Rounded(value, f"{decimals(tenths, 1)} mm", value - length)
+    return Rounded(value, f"{decimals(tenths, 1, grouped=False)} mm", value - length)

@@ -21,6 +21,9 @@ _BY = re.compile(r"\s*(?:[x×X]|\bby\b)\s*")
 _PRICE = re.compile(r"\s*(?P<length>.+?)\s*(?:=|:|\bat\b)\s*(?P<price>[^=:]+?)\s*\Z")
 _UNIT = re.compile(r"\b(mm|cm|m|in|ft)\b|(\")")
 
+_CURRENCY = r"(?:[$¢-¥₠-⃀]|[A-Z]{3}\b|kr\b\.?)"
+_SIGN = re.compile(rf"\A\s*{_CURRENCY}\s*(?=\d)|(?<=\d)\s*{_CURRENCY}\s*\Z")
+
 T = TypeVar("T")
 
 
@@ -183,6 +186,11 @@ def _named(match: re.Match[str]) -> LongUnit:
     return next((unit for unit in units if match[1] == unit), "in")
 
 
+def without_currency(text: str) -> str:
+    """Return a price without the sign or the code of its currency: the site has one, whoever types it."""
+    return _SIGN.sub("", text)
+
+
 def _offer(item: str, unit: LongUnit) -> Offer:
     match = _PRICE.match(item)
     if not match:
@@ -192,7 +200,7 @@ def _offer(item: str, unit: LongUnit) -> Offer:
             item,
             say("write 8 ft = 4.28"),
         )
-    return Offer(_positive(match["length"], unit), read_money(match["price"]))
+    return Offer(_positive(match["length"], unit), read_money(without_currency(match["price"])))
 
 
 def _wrong(code: str, message: str, text: str, mend: str) -> NoReturn:

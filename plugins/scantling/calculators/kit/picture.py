@@ -20,8 +20,8 @@ from scantling.drawing import (
 )
 from scantling.measure import Length
 
-ROOM = 440.0
-"""Width of every picture."""
+ROOM = 360.0
+"""Width of every picture: on a phone it is shown almost at its size, so that its words can be read."""
 
 
 def inches(length: Length) -> float:

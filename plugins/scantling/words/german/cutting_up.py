@@ -106,7 +106,7 @@ CUTTING_UP: dict[str, Told] = {
     "The last cut is no more than a trim: its kerf runs off the board.": "Der letzte Schnitt besäumt nur: Seine Schnittfuge läuft aus dem Brett.",
     "taken by the saw": "von der Säge genommen",
     "left over": "Rest",
-    "width of a strip, in": "Breite einer Leiste, in",
+    "width of a strip, {unit}": "Breite einer Leiste, {unit}",
     "Boards for {wanted} strips": "Bretter für {wanted} Leisten",
     # glue up
     "Glue-up blanks": "Rohlinge verleimen",

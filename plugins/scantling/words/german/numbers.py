@@ -57,7 +57,7 @@ NUMBERS: dict[str, Told] = {
     "a number of percent": "eine Zahl in Prozent",
     "an angle in degrees": "ein Winkel in Grad",
     "a price": "ein Preis",
-    "a temperature such as 70 F or 21 C": "eine Temperatur wie 70 F oder 21,5 C",
+    "a temperature such as 70 °F or 21 °C": "eine Temperatur wie 70 °F oder 21,5 °C",
     "a weight such as 40 lb or 18 kg": "ein Gewicht wie 40 lb oder 18,5 kg",
     "one of a list": "eines aus einer Liste",
     "lengths with commas between, such as 4 of 22 1/2 in, 2 of 30 in": "Längen, durch Semikolon getrennt, wie 4 mal 570,5 mm; 2 mal 760 mm",

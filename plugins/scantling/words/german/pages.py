@@ -155,6 +155,7 @@ PAGES: dict[str, Told] = {
     "put these in": "einsetzen",
     "put these in: {plan}, {size}": "einsetzen: {plan}, {size}",
     "Your numbers": "Eigene Zahlen",
+    "in {currency}": "in {currency}",
     "may be left open": "darf leer bleiben",
     "The sum, with these numbers": "Die Rechnung mit diesen Zahlen",
     "Back to the example": "Zurück zum Beispiel",

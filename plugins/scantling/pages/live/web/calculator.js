@@ -11,8 +11,11 @@ const STILL = t("The worked example still stands.");
 export const start = (root) => {
   const { calculator, engine } = root.dataset;
   const here = new URL(location.pathname, location.href);
-  const begin = { ...JSON.parse(root.dataset.start), units: mine.settings()?.units ?? JSON.parse(root.dataset.display).units };
   const site = { engine, shop: new URL(root.dataset.shop, here).href, display: JSON.parse(root.dataset.display), plans: {} };
+  // the worked example is written in both units: 400 square feet to the gallon are not 400 square metres to the litre
+  const texts = (units) => JSON.parse(units === site.display.units ? root.dataset.start : root.dataset.otherStart);
+  const usual = mine.settings()?.units ?? site.display.units;
+  let begin = { ...texts(usual), units: usual };
   const say = root.querySelector("[data-live-say]");
   const progress = root.querySelector("progress");
   const block = document.querySelector('[data-fragment="answer"]');
@@ -29,6 +32,17 @@ export const start = (root) => {
       const text = texts[field.dataset.name] ?? begin[field.dataset.name];
       field.value = text;
       if (field.matches("select") && field.selectedIndex < 0) field.value = begin[field.dataset.name];
+    }
+  };
+
+  // what still stands as the example has it is written in the unit that is shown now
+  const measureIn = (units, chosen) => {
+    const before = begin;
+    begin = { ...texts(units), units: chosen };
+    for (const field of fields) {
+      const name = field.dataset.name;
+      if (name === "units") field.value = units;
+      else if (field.value === before[name]) field.value = begin[name];
     }
   };
 
@@ -76,7 +90,12 @@ export const start = (root) => {
     else history.replaceState(history.state, "", address);
   };
 
-  const fromAddress = () => Object.fromEntries(new URLSearchParams(location.search));
+  const fillFromAddress = () => {
+    const own = Object.fromEntries(new URLSearchParams(location.search));
+    const units = own.units === "in" || own.units === "mm" ? own.units : begin.units;
+    begin = { ...texts(units), units: begin.units };
+    fill(own);
+  };
 
   root.addEventListener("input", ({ target }) => {
     if (!target.dataset.name) return;
@@ -84,11 +103,13 @@ export const start = (root) => {
     timer = setTimeout(() => update("replace"), PAUSE);
   });
   root.addEventListener("change", ({ target }) => {
+    if (target.dataset.name === "units") measureIn(target.value, begin.units);
     if (target.dataset.name) update("push");
   });
   root.addEventListener("click", async ({ target }) => {
     const button = target.closest("button");
     if (button?.matches("[data-live-reset]")) {
+      begin = { ...texts(begin.units), units: begin.units };
       fill({});
       update("push");
     } else if (button?.matches("[data-live-copy]")) {
@@ -101,7 +122,7 @@ export const start = (root) => {
 
   const onBack = () => {
     if (location.pathname !== here.pathname) return;
-    fill(fromAddress());
+    fillFromAddress();
     update("keep");
   };
   const stop = follow((state) => {
@@ -117,12 +138,11 @@ export const start = (root) => {
   addEventListener("popstate", onBack);
   const leave = onChange(({ detail }) => {
     if (!root.isConnected) return leave();
-    begin.units = detail.units;
-    for (const field of fields) if (field.dataset.name === "units") field.value = detail.units;
+    measureIn(detail.units, detail.units);
     update("replace");
   });
 
   root.inert = false;
-  fill(fromAddress());
+  fillFromAddress();
   if (changed().length || begin.units !== site.display.units) update("keep");
 };
