@@ -60,12 +60,19 @@ class _Told(HTMLParser):
     def __init__(self) -> None:
         super().__init__()
         self.told: set[str] = set()
+        self.typed = 0
 
     def handle_starttag(self, tag, attrs):
+        self.typed += tag == "code"
         self.told |= {" ".join(value.split()) for name, value in attrs if name in SAID and value}
 
+    def handle_endtag(self, tag):
+        self.typed -= tag == "code"
+
     def handle_data(self, data):
-        self.told.add(" ".join(data.split()))
+        # a command is typed alike in any language
+        if not self.typed:
+            self.told.add(" ".join(data.split()))
 
 
 def _told(content: str) -> set[str]:
