@@ -15,7 +15,11 @@ from scantling.geometry import FRONT, SIDE, TOP, View
 from scantling.measure import Length
 from scantling.words import mark, say
 
-_LETTER, _TOP, _MARGIN = 11.0, 20.0, 46.0
+_LETTER, _SMALL, _TOP = 11.0, 9.5, 20.0
+_MARGINS = 46.0, 58.0, 70.0
+"""What is left free at the right: the least of these where all words find room."""
+_CHAIN = 14.0
+"""How far right of the piece its upright measures stand."""
 _LONG = 9 / 20
 """A part bounds an opening if it is at least so much of the whole piece long."""
 _NEAR = 1 / 3
@@ -50,9 +54,10 @@ def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
     """Return one elevation, `name` being front, side or top; all three have one scale."""
     face = FACES[name]
     seen = look(model.bodies, face.view)
-    scale = _scale(model, width)
+    margin = next((m for m in _MARGINS if _words_fit(model, width, m)), _MARGINS[-1])
+    scale = _scale(model, width, margin)
     level = scale * _long(model, face.level)
-    left = 36 + (width - 36 - _MARGIN - level) / 2
+    left = 36 + (width - 36 - margin - level) / 2
     stage, wide, high = set_stage(seen, Room(left, _TOP, level, scale * _long(model, face.rise)))
     shapes = draw(seen, stage, model.titles)
     bottom = _TOP + high
@@ -61,15 +66,29 @@ def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
     shapes += chain
     low = bottom + (36 if chain else 18)
     shapes += frame.overall(low)
-    shapes += frame.upright_chain(left + wide + 14)
+    shapes += frame.upright_chain(left + wide + _CHAIN)
     title = say(_TITLES[face.name], plan=model.fitted.plan.title)
     return Scene(width, low + 14, tuple(shapes), title, frame.told())
 
 
-def _scale(model: Model, width: float) -> float:
+def _scale(model: Model, width: float, margin: float) -> float:
     """Return at how many units an inch all three elevations fit."""
     wide, deep, high = (max(_long(model, axis), 1e-9) for axis in range(3))
-    return min((width - 36 - _MARGIN) / max(wide, deep), width * 0.95 / max(high, deep))
+    return min((width - 36 - margin) / max(wide, deep), width * 0.95 / max(high, deep))
+
+
+def _words_fit(model: Model, width: float, margin: float) -> bool:
+    """Return whether words that stand beside an upright line end on the page, in all three elevations."""
+    scale = _scale(model, width, margin)
+    for face in FACES.values():
+        facing = _Facing(model, face)
+        room = (width - 36 + margin - scale * _long(model, face.level)) / 2
+        for low, high in facing.openings(face.rise, face.level):
+            words, long = facing.words((low, high)), scale * _number(high - low)
+            beside = _LETTER <= long < text_width(words, _LETTER) + 6
+            if beside and _CHAIN + 5 + text_width(words, _SMALL) > room:
+                return False
+    return True
 
 
 def _long(model: Model, axis: int) -> float:
@@ -90,9 +109,47 @@ _TOLD = {
 
 
 @dataclass(frozen=True, slots=True)
-class _Frame:
+class _Facing:
+    """What one side of the piece has to be measured."""
+
     model: Model
     face: Face
+
+    def words(self, span: Span) -> str:
+        """Return how long something is."""
+        return self.model.display.length(span[1] - span[0])
+
+    def whole(self, axis: int) -> Span:
+        """Return from where to where the piece reaches."""
+        return self.model.spans[axis]
+
+    def openings(self, axis: int, along: int) -> list[Span]:
+        """Return the gaps along one axis between the near parts that are long along the other."""
+        whole = self.whole(axis)
+        return [gap for gap in _gaps(self.bounding(axis, along)) if gap != whole]
+
+    def bounding(self, axis: int, along: int) -> list[Span]:
+        """Return where the near parts that are long along one axis lie along the other."""
+        low, high = self.whole(along)
+        return [
+            (body.placed.low[axis], body.placed.high[axis])
+            for body in self.model.bodies
+            if body.placed.is_box
+            and (body.high[along] - body.low[along]) >= _LONG * _number(high - low)
+            and self._is_near(body)
+        ]
+
+    def _is_near(self, body: Body) -> bool:
+        axis = self.face.near
+        low, high = (_number(value) for value in self.whole(axis))
+        reach = (high - low) * _NEAR
+        return body.high[axis] > high - reach if self.face.near_high else body.low[axis] < low + reach
+
+
+@dataclass(frozen=True, slots=True)
+class _Frame(_Facing):
+    """One side of the piece at its place on the page."""
+
     stage: Stage
     left: float
     right: float
@@ -101,15 +158,15 @@ class _Frame:
 
     def told(self) -> str:
         """Return what the elevation shows, in words."""
-        width, height = (self._words(self._whole(axis)) for axis in (self.face.level, self.face.rise))
+        width, height = (self.words(self.whole(axis)) for axis in (self.face.level, self.face.rise))
         return say(_TOLD[self.face.name], width=width, height=height)
 
     def overall(self, y: float) -> list[Shape]:
         """Return the lines of the overall measures."""
-        level, rise = self._whole(self.face.level), self._whole(self.face.rise)
+        level, rise = self.whole(self.face.level), self.whole(self.face.rise)
         return [
-            across(self.left, self.right, y, self._words(level), to=self.bottom),
-            *self._height(self._words(rise)),
+            across(self.left, self.right, y, self.words(level), to=self.bottom),
+            *self._height(self.words(rise)),
         ]
 
     def _height(self, words: str) -> list[Shape]:
@@ -121,77 +178,49 @@ class _Frame:
     def level_chain(self, y: float) -> list[Shape]:
         """Return the lines of the openings between parts that stand, as far as their words fit."""
         shapes: list[Shape] = []
-        for low, high in self._openings(self.face.level, self.face.rise):
+        for low, high in self.openings(self.face.level, self.face.rise):
             x1, x2 = self._across(low), self._across(high)
-            words = self._words((low, high))
+            words = self.words((low, high))
             if text_width(words, _LETTER) + 6 <= x2 - x1:
                 shapes.append(across(x1, x2, y, words, to=self.bottom))
         return [*shapes, *self._reveal(y)]
 
     def _reveal(self, y: float) -> list[Shape]:
         """Return the line from the last part that stands to the end of the whole, its words beside it."""
-        spans, whole = self._bounding(self.face.level, self.face.rise), self._whole(self.face.level)
+        spans, whole = self.bounding(self.face.level, self.face.rise), self.whole(self.face.level)
         if not spans or whole[1] <= max(high for _, high in spans):
             return []
         end = max(high for _, high in spans)
-        words = self._words((end, whole[1]))
-        fits = text_width(words, _LETTER) + 8 <= _MARGIN
+        words = self.words((end, whole[1]))
+        fits = text_width(words, _LETTER) + 8 <= _MARGINS[0]
         return [across(self._across(end), self.right, y, words, to=self.bottom)] if fits else []
 
     def _from_floor(self, x: float) -> list[Shape]:
         """Return the line from the floor to the lowest part that lies."""
-        spans, whole = self._bounding(self.face.rise, self.face.level), self._whole(self.face.rise)
+        spans, whole = self.bounding(self.face.rise, self.face.level), self.whole(self.face.rise)
         low = min((low for low, _ in spans), default=whole[0])
-        words = self._words((whole[0], low))
+        words = self.words((whole[0], low))
         y1, y2 = self._up(low), self._up(whole[0])
-        fits = text_width(words, _LETTER) + 6 <= y2 - y1 or text_width(words, _LETTER) + 26 <= _MARGIN
+        fits = text_width(words, _LETTER) + 6 <= y2 - y1 or text_width(words, _LETTER) + 26 <= _MARGINS[0]
         return [upright(y1, y2, x, words, to=self.right)] if low > whole[0] and fits else []
 
     def upright_chain(self, x: float) -> list[Shape]:
         """Return the lines of the openings between parts that lie, as far as their words fit."""
         shapes: list[Shape] = []
-        for low, high in self._openings(self.face.rise, self.face.level):
+        for low, high in self.openings(self.face.rise, self.face.level):
             y1, y2 = self._up(high), self._up(low)
-            words = self._words((low, high))
+            words = self.words((low, high))
             if text_width(words, _LETTER) + 6 <= y2 - y1:
                 shapes.append(upright(y1, y2, x, words, to=self.right))
             elif y2 - y1 >= _LETTER:
-                shapes.append(upright(y1, y2, x, words, to=self.right, size=9.5))
+                shapes.append(upright(y1, y2, x, words, to=self.right, size=_SMALL))
         return [*shapes, *self._from_floor(x)] if shapes else []
 
-    def _words(self, span: Span) -> str:
-        return self.model.display.length(span[1] - span[0])
-
     def _across(self, value: Length) -> float:
-        return self.left + _number(value - self._whole(self.face.level)[0]) * self.stage.scale
+        return self.left + _number(value - self.whole(self.face.level)[0]) * self.stage.scale
 
     def _up(self, value: Length) -> float:
-        return self.bottom - _number(value - self._whole(self.face.rise)[0]) * self.stage.scale
-
-    def _whole(self, axis: int) -> Span:
-        return self.model.spans[axis]
-
-    def _openings(self, axis: int, along: int) -> list[Span]:
-        """Return the gaps along one axis between the near parts that are long along the other."""
-        whole = self._whole(axis)
-        return [gap for gap in _gaps(self._bounding(axis, along)) if gap != whole]
-
-    def _bounding(self, axis: int, along: int) -> list[Span]:
-        """Return where the near parts that are long along one axis lie along the other."""
-        low, high = self._whole(along)
-        return [
-            (body.placed.low[axis], body.placed.high[axis])
-            for body in self.model.bodies
-            if body.placed.is_box
-            and (body.high[along] - body.low[along]) >= _LONG * _number(high - low)
-            and self._is_near(body)
-        ]
-
-    def _is_near(self, body: Body) -> bool:
-        axis = self.face.near
-        low, high = (_number(value) for value in self._whole(axis))
-        reach = (high - low) * _NEAR
-        return body.high[axis] > high - reach if self.face.near_high else body.low[axis] < low + reach
+        return self.bottom - _number(value - self.whole(self.face.rise)[0]) * self.stage.scale
 
 
 def _number(length: Length) -> float:

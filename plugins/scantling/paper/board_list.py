@@ -19,22 +19,14 @@ Piece = tuple[FittedPart, Length, Length]
 
 
 def board_list(report: Report, display: Display) -> list[Node]:
-    """Return pieces under the board or the strips that each comes from, in two tables of like length."""
+    """Return pieces under the board or the strips that each comes from: a table with a body for each."""
     groups = list(_groups(report, display))
-    half = _half(groups)
-    tables = [_table(part) for part in (groups[:half], groups[half:]) if part]
-    return [_node("div", *tables, class_="sc-halves")] if tables else []
-
-
-def _half(groups: list[list[Node]]) -> int:
-    """Return how many groups stand in the first table, so that the longer of the two is short."""
-    rows = [len(group) for group in groups]
-    return min(range(len(rows) + 1), key=lambda count: (max(sum(rows[:count]), sum(rows[count:])), -count))
-
-
-def _table(groups: list[list[Node]]) -> Node:
+    if not groups:
+        return []
     head = _node("tr", *(_node("th", say(name)) for name in _COLUMNS))
-    return _node("table", _node("thead", head), *(_node("tbody", *rows) for rows in groups))
+    bodies = (_node("tbody", *rows) for rows in groups)
+    heading = _node("h3", say("Board by board"))
+    return [_node("div", heading, _node("table", _node("thead", head), *bodies), class_="sc-boards")]
 
 
 def _groups(report: Report, display: Display) -> Iterator[list[Node]]:

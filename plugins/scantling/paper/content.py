@@ -17,7 +17,7 @@ from scantling.pages import SECTIONS, Drawing, Drawings, Look, credit, overall_s
 from scantling.paper.board_list import board_list
 from scantling.paper.paper_words import paper_words
 from scantling.paper.photos import printable
-from scantling.paper.tree import Node, breakable, tree_of
+from scantling.paper.tree import breakable, tree_of
 from scantling.report import Report
 from scantling.words import say, spoken
 
@@ -64,7 +64,7 @@ def lay_out(
     fragments = {
         name: tree_of(html) for name, html in plan_fragments(report, look, drawings=drawings).items()
     }
-    fragments["cut-list"] += _board_by_board(report, look)
+    fragments["cut-list"] += board_list(report, look.display)
     files, pictures = _pictures(drawings, look, photos)
     for number, drawing in drawings.steps.items():
         pictures[look.drawing(drawing)]["sizes"] = _sizes(report, number, look)
@@ -109,12 +109,6 @@ def _template(template: Template, files: dict[str, bytes]) -> dict[str, Any]:
             {"file": name, "width": tile.scene.width, "height": tile.scene.height, "alt": tile.scene.title}
         )
     return {"title": breakable(template.title), "words": breakable(template.words), "tiles": placed}
-
-
-def _board_by_board(report: Report, look: Look) -> list[Node]:
-    """Return the pieces in the order of the work, under a heading of their own."""
-    rows = board_list(report, look.display)
-    return [{"t": "h3", "c": "", "k": [say("Board by board")]}, *rows] if rows else []
 
 
 def _running(report: Report, look: Look, title: str) -> str:
