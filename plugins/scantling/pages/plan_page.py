@@ -6,7 +6,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from scantling.drawing import is_drawable
-from scantling.measure import Display, hold, other_display, write_money
+from scantling.formula import Value
+from scantling.measure import Display, Length, hold, other_display, write_fraction, write_money
 from scantling.pages.credit_line import credit
 from scantling.pages.data_file import DATA_FILE
 from scantling.pages.drawings import Drawings
@@ -87,7 +88,7 @@ def plan_page(
     if structured:
         meta["structured"] = structured
     if is_usual:
-        meta["tags"] = [in_front_matter(tag) for tag in plan.tags]
+        meta["tags"] = [in_front_matter(tag) for tag in (*plan.tags, *size_tags(sizes))]
     else:
         meta |= {
             "canonical": f"{folder}/",
@@ -192,6 +193,25 @@ def _ending(here: AtSize, found: Sequence[str]) -> str:
         tag("p", say("Found under: {words}", words=held(escape(", ".join(found)))), class_="sc-found")
     )
     return tag("div", "".join(lines), class_="sc-ending")
+
+
+def size_tags(sizes: Sequence[AtSize]) -> tuple[str, ...]:
+    """Return the sizes that a plan is ready at, in both units, as tags: the search weighs those above all.
+
+    Inches are spelled out: no search index takes the word "in", but who types it is shown what begins so.
+    """
+    named: dict[str, set[Value]] = {}
+    for size in sizes:
+        for name, value in size.offered.unusual:
+            if isinstance(value, Length):
+                named.setdefault(name, {size.report.fitted.plan.sizes[name].usual}).add(value)
+    lengths = ((name, value) for name, values in named.items() for value in values)
+    written = (
+        (f"{name} {write_fraction(value.inches)} {say('inches')}", f"{name} {Display('mm').length(value)}")
+        for name, value in lengths
+        if isinstance(value, Length)
+    )
+    return tuple(sorted({tag for both in written for tag in both}))
 
 
 def search_words(report: Report) -> tuple[str, ...]:
