@@ -234,6 +234,31 @@ def test_elevations_state_overall_sizes_and_openings():
     assert set(words(elevation(bench(), "top"))) >= {"48 in", "20 in"}
 
 
+def test_elevations_measure_nothing_that_others_hide():
+    """The bearers under the seat of a bench bound no opening that can be seen from above."""
+    assert words(elevation(demo("entry-bench", "usual"), "top")) == ["48 in", "15 in"]
+
+
+def test_an_elevation_measures_a_part_that_stands_by_itself():
+    """From above the feet of the stool are as wide as the whole, and its seat has a measure of its own."""
+    assert "12 in" in words(elevation(demo("splayed-stool", "usual"), "top"))
+
+
+def test_a_curved_edge_is_drawn_as_one_line():
+    """The side of the bin is narrower at its top, has no line across its curve, and bounds the inside."""
+    model = demo("book-bin", "usual")
+    drawn = [shape for shape in flat(elevation(model, "side").shapes) if isinstance(shape, Strokes)]
+    lines = [line for shape in drawn if "edge" in shape.look for line in shape.lines]
+    level = {}  # from where to where the lines across the side reach, by their height on the page
+    for x1, y1, x2, y2 in lines:
+        if abs(y1 - y2) < 0.1:
+            level.setdefault(round(y1), []).extend((x1, x2))
+
+    top, foot = (max(level[y]) - min(level[y]) for y in sorted(level))
+    assert top / foot == pytest.approx(2.5 / (285 / 32), abs=1e-3)
+    assert "28 9/16 in" in words(elevation(model, "front"))
+
+
 def test_millimetres_are_shown_where_they_are_chosen():
     """The same pictures speak millimetres."""
     metric = make_model(bench().fitted, Display("mm"))
@@ -362,7 +387,7 @@ def test_lapped_braces_show_no_seams():
         for piece in front
         for number, normal in enumerate(piece.normals)
         if normal[1] < -0.9
-        for edge in open_edges(piece, number, list(front))
+        for edge in open_edges(piece, number, list(front), (0.0, -1.0, 0.0))
     ]
 
     placed = make_bodies(

@@ -171,6 +171,26 @@ def test_tapers_and_notches_change_the_shape():
     assert sum(piece.volume for piece in pieces) == pytest.approx((24 * 3.5 - 2 * 2 * 1) * 1.5)
 
 
+@pytest.mark.parametrize("edge", ["front", "back"])
+@pytest.mark.parametrize(("end", "at"), [("top", 20), ("lower", 0)])
+def test_a_curve_hollows_an_edge_towards_an_end(edge, end, at):
+    """All of its depth is gone at the end, half of it half-way, so half of the block that it lies in."""
+    where = f"{edge} edge, at the {end} end"
+    work = [{"kind": "curve", "where": where, "length": "12 in", "depth": "2 in"}]
+    side = {"length": "20 in", "work": work, "place": {"runs": "up", "faces": "side"}}
+    pieces = solid(fit({"side": side}))
+
+    def wide(height):
+        spots = [y for piece in pieces for _, y, z in piece.points if z == pytest.approx(height)]
+        return min(spots), max(spots)
+
+    middle = 14 if at else 6
+    gone = {at: 2, middle: 1, 20 - at: 0}
+    for height, deep in gone.items():
+        assert wide(height) == pytest.approx((deep, 3.5) if edge == "front" else (0, 3.5 - deep))
+    assert sum(piece.volume for piece in pieces) == pytest.approx((20 * 3.5 - 12 * 2 / 2) * 1.5)
+
+
 def test_a_rail_leans_about_its_length_and_a_leg_about_its_foot():
     """The top goes to the side that is named, and the box and the names follow."""
     rail = {"place": {"faces": "front", "lean": "10 deg", "leans": "back"}}

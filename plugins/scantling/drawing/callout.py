@@ -47,6 +47,18 @@ def find_targets(seen: Seen, stage: Stage, wanted: Container[int]) -> list[Targe
     return [Target(letter, *spot) for letter, (_, spot) in best.items()]
 
 
+def find_visible(seen: Seen) -> set[int]:
+    """Return which bodies can be seen, by their numbers: not those that others hide wholly."""
+    found: set[int] = set()
+    hidden = _Cover(seen, Stage(seen.view, 1.0, 0.0, 0.0))
+    for place, piece in enumerate(seen.order):
+        if piece.number not in found:
+            spots = (spot for outline in hidden.outlines[place] for _, spot in _spots(outline))
+            if any(not hidden.at(spot, place) for spot in spots):
+                found.add(piece.number)
+    return found
+
+
 class _Cover:
     """Which places on the page later solids cover."""
 

@@ -10,7 +10,7 @@ from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.lettering import text_width
 from scantling.drawing.model import Model, Span
 from scantling.drawing.shape import Scene, Shape, Text
-from scantling.drawing.stage import Room, Stage, draw, look, set_stage
+from scantling.drawing.stage import Room, Stage, draw, set_stage
 from scantling.geometry import FRONT, SIDE, TOP, View
 from scantling.measure import Length
 from scantling.words import mark, say
@@ -53,7 +53,7 @@ FACES = {
 def elevation(model: Model, name: str, *, width: float = 440.0) -> Scene:
     """Return one elevation, `name` being front, side or top; all three have one scale."""
     face = FACES[name]
-    seen = look(model.bodies, face.view)
+    seen = model.straight[face.view]
     margin = next((m for m in _MARGINS if _words_fit(model, width, m)), _MARGINS[-1])
     scale = _scale(model, width, margin)
     level = scale * _long(model, face.level)
@@ -129,15 +129,22 @@ class _Facing:
         return [gap for gap in _gaps(self.bounding(axis, along)) if gap != whole]
 
     def bounding(self, axis: int, along: int) -> list[Span]:
-        """Return where the near parts that are long along one axis lie along the other."""
+        """Return where the near parts that are long along one axis lie along the other: those in sight."""
         low, high = self.whole(along)
+        in_sight = self.model.in_sight[self.face.view]
         return [
             (body.placed.low[axis], body.placed.high[axis])
-            for body in self.model.bodies
-            if body.placed.is_box
+            for number, body in enumerate(self.model.bodies)
+            if _is_flat(body, axis)
             and (body.high[along] - body.low[along]) >= _LONG * _number(high - low)
             and self._is_near(body)
+            and number in in_sight
         ]
+
+    def alone(self, axis: int, along: int) -> list[Span]:
+        """Return where the one part lies that is there by itself, if it is not the whole."""
+        spans = set(self.bounding(axis, along))
+        return list(spans) if len(spans) == 1 and self.whole(axis) not in spans else []
 
     def _is_near(self, body: Body) -> bool:
         axis = self.face.near
@@ -178,7 +185,8 @@ class _Frame(_Facing):
     def level_chain(self, y: float) -> list[Shape]:
         """Return the lines of the openings between parts that stand, as far as their words fit."""
         shapes: list[Shape] = []
-        for low, high in self.openings(self.face.level, self.face.rise):
+        axes = self.face.level, self.face.rise
+        for low, high in self.openings(*axes) or self.alone(*axes):
             x1, x2 = self._across(low), self._across(high)
             words = self.words((low, high))
             if text_width(words, _LETTER) + 6 <= x2 - x1:
@@ -221,6 +229,12 @@ class _Frame(_Facing):
 
     def _up(self, value: Length) -> float:
         return self.bottom - _number(value - self.whole(self.face.rise)[0]) * self.stage.scale
+
+
+def _is_flat(body: Body, axis: int) -> bool:
+    """Return whether a part ends square on an axis: nothing that is cut off it reaches along that."""
+    cuts = (*body.placed.cuts, *(cut for chunk in body.placed.chunks for cut in chunk))
+    return all(not cut.normal[axis] for cut in cuts)
 
 
 def _number(length: Length) -> float:

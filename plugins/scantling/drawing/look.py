@@ -7,12 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-PAPER, PENCIL, SOFT, WOOD, WOOD_SIDE, ACCENT, PICKED = (
+PAPER, PENCIL, SOFT, WOOD, WOOD_SIDE, WOOD_TOP, ACCENT, PICKED = (
     "#fbf7ee",
     "#33302b",
     "#6b655b",
     "#f1e3c6",
     "#e4d0a8",
+    "#f8eed8",
     "#a63a22",
     "#f6c9a8",
 )
@@ -22,7 +23,11 @@ LOOKS: Mapping[str, str] = {
     "paper": f"fill:{PAPER}",
     "wood": f"fill:{WOOD}",
     "side": f"fill:{WOOD_SIDE}",
-    "top": "fill:#f8eed8",
+    "top": f"fill:{WOOD_TOP}",
+    # pieces of one board run into each other, with no gap of a hair between them
+    "wood-on": f"stroke:{WOOD};stroke-width:.6",
+    "side-on": f"stroke:{WOOD_SIDE};stroke-width:.6",
+    "top-on": f"stroke:{WOOD_TOP};stroke-width:.6",
     "picked": f"fill:{PICKED}",
     "bare": "fill:none",
     "solid": f"fill:{PENCIL}",
@@ -81,7 +86,7 @@ DARK: Mapping[str, str] = {
     SOFT: "#b3aa99",
     WOOD: "#4a3f2e",
     WOOD_SIDE: "#3d3426",
-    "#f8eed8": "#574a36",
+    WOOD_TOP: "#574a36",
     ACCENT: "#f08a6c",
     PICKED: "#7a4a30",
 }

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
 from scantling.drawing.body import Body, is_drawable, make_bodies, size_words
+from scantling.drawing.callout import find_visible
 from scantling.drawing.stage import Seen, look
-from scantling.geometry import CORNER
+from scantling.geometry import CORNER, FRONT, SIDE, TOP, View
 from scantling.measure import Display, Length
 from scantling.plan import FittedPlan
 
@@ -31,6 +33,16 @@ class Model:
     def corner(self) -> Seen:
         """The bodies as seen from the corner, ordered once for all pictures that show them in place."""
         return look(self.bodies, CORNER)
+
+    @cached_property
+    def straight(self) -> Mapping[View, Seen]:
+        """The bodies as seen straight from the front, the right side and above."""
+        return {view: look(self.bodies, view) for view in (FRONT, SIDE, TOP)}
+
+    @cached_property
+    def in_sight(self) -> Mapping[View, Collection[int]]:
+        """The numbers of the bodies that can be seen from each of these, be it only in part."""
+        return {view: find_visible(seen) for view, seen in self.straight.items()}
 
 
 def make_model(fitted: FittedPlan, display: Display | None = None) -> Model | None:

@@ -1,4 +1,8 @@
-"""Edges of a body made of several convex pieces: those where two pieces meet in one plane are no edges."""
+"""Edges of a body made of several convex pieces.
+
+Where two pieces meet in one plane there is no edge, nor where two sides meet that are nearly in line, as
+those of a curve are.
+"""
 
 from __future__ import annotations
 
@@ -7,18 +11,26 @@ from collections.abc import Iterator
 from scantling.geometry import Solid, Vector, dot, minus, size, times
 
 _NEAR = 1e-5
+_SMOOTH = 0.9
+"""The cosine of the angle by which two sides of a curve may differ at most."""
 
 
-def open_edges(solid: Solid, number: int, pieces: list[Solid]) -> Iterator[tuple[Vector, Vector]]:
-    """Yield the stretches of one side's outline along which no other piece goes on in the same plane."""
+def open_edges(
+    solid: Solid, number: int, pieces: list[Solid], toward: Vector
+) -> Iterator[tuple[Vector, Vector]]:
+    """Yield the stretches of one side's outline along which no other side goes on in the same direction.
+
+    Args:
+        toward: the way to the eye; a curve that goes on out of sight ends in an edge.
+    """
     side, normal = solid.sides[number], solid.normals[number]
-    base = dot(normal, solid.points[side[0]])
     others = [
         tuple(piece.points[i] for i in other)
         for piece in pieces
-        if piece is not solid
         for other, direction in zip(piece.sides, piece.normals, strict=True)
-        if dot(direction, normal) > 1 - _NEAR and abs(dot(normal, piece.points[other[0]]) - base) < _NEAR
+        if dot(direction, normal) > _SMOOTH
+        and dot(direction, toward) > _NEAR
+        and not (piece is solid and other is side)
     ]
     for at, after in zip(side, (*side[1:], side[0]), strict=True):
         start, end = solid.points[at], solid.points[after]

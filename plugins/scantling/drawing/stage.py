@@ -74,7 +74,8 @@ def _facets(solid: Solid, body: Body, parts: list[Solid], view: View) -> Iterato
         shade = _SHADES[_main_axis(normal)]
         edges = None
         if len(parts) > 1:
-            edges = tuple((view.flat(one), view.flat(other)) for one, other in open_edges(solid, i, parts))
+            open_ = open_edges(solid, i, parts, view.toward)
+            edges = tuple((view.flat(one), view.flat(other)) for one, other in open_)
         yield Facet(outline, shade, abs(dot(normal, body.along)) < 0.9, edges)
 
 
@@ -157,7 +158,8 @@ def _wood(piece: Piece, body: Body, stage: Stage) -> list[Shape]:
     along = stage.way(body.along)
     for facet in piece.facets:
         outline = tuple(map(stage.on_page, facet.outline))
-        shapes.append(Polygon(outline, f"edge {facet.shade}" if facet.edges is None else facet.shade))
+        look_ = "edge" if facet.edges is None else f"{facet.shade}-on"
+        shapes.append(Polygon(outline, f"{look_} {facet.shade}"))
         shapes += _edges(facet, stage)
         if facet.has_grain:
             grain += slanted_grain(f"{body.part.id}{body.placed.number}{facet.shade}", outline, along).lines

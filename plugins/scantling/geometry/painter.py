@@ -173,7 +173,13 @@ def _nearer(one: _Shadow, other: _Shadow, view: View) -> int:
     else:
         way = divider(one.solid, other.solid)
     side = dot(way, view.toward)
+    if abs(side) < _LEVEL:  # they stand in each other, as a board in a dado seen along it
+        side = _nearest(other, view) - _nearest(one, view)
     return 0 if abs(side) < _LEVEL else (-1 if side > 0 else 1)
+
+
+def _nearest(shadow: _Shadow, view: View) -> float:
+    return max(view.depth(point) for point in shadow.solid.points)
 
 
 def _boxes_apart(one: _Shadow, other: _Shadow) -> bool:

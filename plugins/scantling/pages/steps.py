@@ -53,9 +53,13 @@ def _takes(step: FittedStep, fitted: FittedPlan) -> str:
 
 def _use(use: FittedUse, fitted: FittedPlan) -> str:
     part = fitted.part(use.name)
-    mark = tag("b", escape(part.letter), class_="sc-mark") + NO_BREAK if part else ""
     count = f"{use.count} ×{NO_BREAK}" if use.count else ""
-    return f"{count}{mark}{escape(use.name)}"
+    if part is None:
+        return count + escape(use.name)
+    first, *rest = escape(use.name).split(" ")
+    mark = tag("b", escape(part.letter), class_="sc-mark")
+    # the letter is a box, beside which a line may end whatever the space: its words are held by their style
+    return " ".join((tag("span", f"{count}{mark} {first}", class_="sc-whole"), *rest))
 
 
 def _picture(step: FittedStep, look: Look, drawing: Drawing | None) -> str:

@@ -117,7 +117,7 @@ class _Placing:
             return None
         worked = Worked(self.part, place.axes)
         cuts = (*shape.cuts(), *worked.tapers()) if place.lean is None else shape.cuts()
-        chunks = worked.notches() if not cuts else ()
+        chunks = worked.chunks() if not cuts else ()
         (left, front, bottom), (long, deep, high) = low, shape.extents
         far = (left + long, front + deep, bottom + high)
         if not cuts and not chunks:

@@ -21,6 +21,13 @@ class Cut:
     most: Fraction
 
 
+def direction(axis: int, along: Fraction, other: int, across: Fraction) -> Direction:
+    """Return a direction in the plane of two axes."""
+    made = [Fraction(0), Fraction(0), Fraction(0)]
+    made[axis], made[other] = along, across
+    return made[0], made[1], made[2]
+
+
 Chunks = tuple[tuple[Cut, ...], ...]
 """The cuts of each convex piece of a body that is not convex."""
 

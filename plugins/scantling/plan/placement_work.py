@@ -1,4 +1,4 @@
-"""What notches and tapers take off a part that is in its place."""
+"""What notches, tapers and curves take off a part that is in its place."""
 
 from __future__ import annotations
 
@@ -8,7 +8,8 @@ from fractions import Fraction
 
 from scantling.plan.fitted import FittedPart, FittedWork
 from scantling.plan.placement import HIGH, LOW
-from scantling.plan.placement_placed import Chunks, Cut, Direction
+from scantling.plan.placement_curve import Edge, hollowed, is_at_far_end
+from scantling.plan.placement_placed import Chunks, Cut, direction
 
 _NOTHING, _ONE = Fraction(0), Fraction(1)
 
@@ -38,7 +39,7 @@ class Worked:
             # at the foot all of the depth is gone, at the taper's length above it nothing
             out = _ONE if high else -_ONE
             most = (self.measure(axis) if high else _NOTHING) - deep
-            yield Cut(_direction(self.axes[0], -deep / long, axis, out), most)
+            yield Cut(direction(self.axes[0], -deep / long, axis, out), most)
 
     def _sides(self, work: FittedWork) -> list[tuple[int, bool]]:
         """Return the sides that `where` names, each as its axis and whether it is the upper end."""
@@ -50,18 +51,33 @@ class Worked:
         named += [(HIGH.index(word), True) for word in words if word in HIGH]
         return [(axis, high) for axis, high in named if axis in across]
 
-    def notches(self) -> Chunks:
-        """Return the convex pieces into which its notches part it, its box beginning at 0.
+    def chunks(self) -> Chunks:
+        """Return the convex pieces into which its notches and curves part it, its box beginning at 0.
 
-        `where` begins with the edge; of two without `apart`, the second is as far from the other end.
+        `where` begins with the edge; of two notches without `apart`, the second is as far from the other end.
         """
         chunks: Chunks = ()
-        for work in self.part.work:
-            if work.work.kind != "notch":
-                continue
-            for pieces in self._beside(work):
-                chunks = tuple((*chunk, *piece) for chunk in chunks for piece in pieces) or pieces
+        for pieces in self._parted():
+            chunks = tuple((*chunk, *piece) for chunk in chunks for piece in pieces) or pieces
         return chunks
+
+    def _parted(self) -> Iterator[Chunks]:
+        for work in self.part.work:
+            if work.work.kind == "notch":
+                yield from self._beside(work)
+            elif work.work.kind == "curve":
+                yield from self._hollowed(work)
+
+    def _hollowed(self, work: FittedWork) -> Iterator[Chunks]:
+        """Yield what a curve leaves; at the end where it runs out all of its depth is gone."""
+        if work.depth is None:
+            return
+        whole = self.measure(self.axes[0])
+        long = work.length.inches if work.length is not None else whole
+        end = whole if is_at_far_end(work.work.where) else _NOTHING
+        for axis, high in self._sides(work)[:1]:
+            edge = Edge(self.axes[0], end, axis, self.measure(axis) if high else _NOTHING)
+            yield hollowed(edge, long, work.depth.inches)
 
     def _beside(self, work: FittedWork) -> Iterator[Chunks]:
         """Yield what is left beside each notch: before it, after it, and behind it."""
@@ -69,10 +85,10 @@ class Worked:
             return
         along, wide, deep = self.axes[0], work.width.inches, work.depth.inches
         for axis, high in self._sides(work)[:1]:
-            edge = _direction(along, _NOTHING, axis, _ONE if high else -_ONE)
+            edge = direction(along, _NOTHING, axis, _ONE if high else -_ONE)
             behind = Cut(edge, self.measure(axis) - deep if high else -deep)
             for start in self._starts(work):
-                before, after = _direction(along, _ONE, along, _ONE), _direction(along, -_ONE, along, -_ONE)
+                before, after = direction(along, _ONE, along, _ONE), direction(along, -_ONE, along, -_ONE)
                 end = start + wide
                 within = (Cut(after, -start), Cut(before, end), behind)
                 yield (Cut(before, start),), (Cut(after, -end),), within
@@ -84,9 +100,3 @@ class Worked:
         if work.apart is not None:
             return [first + work.apart.inches * i for i in range(count)]
         return [first, self.measure(self.axes[0]) - first - wide] if count == 2 else [first]
-
-
-def _direction(axis: int, along: Fraction, other: int, across: Fraction) -> Direction:
-    made = [_NOTHING, _NOTHING, _NOTHING]
-    made[axis], made[other] = along, across
-    return made[0], made[1], made[2]
