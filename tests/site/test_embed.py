@@ -82,13 +82,28 @@ def test_a_frame_is_as_high_as_its_page(page, shown):
     frame = page.frames[1]
 
     assert "Quay stool" in frame.inner_text("h1")
-    assert "wood screw 2 in, box of 50" in frame.inner_text("table")
+    assert "wood screw 2\N{NO-BREAK SPACE}in, box of 50" in frame.inner_text("table")
     assert frame.evaluate("origin") == "null"
 
     page.set_viewport_size({"width": 260, "height": 700})
 
     assert settled(page) > wide
     assert frame.evaluate("document.body.scrollWidth <= innerWidth")
+
+
+@pytest.mark.parametrize("width", [280, 360, 480, 800])
+def test_a_wide_frame_has_the_list_beside_the_picture(browser, shown, width):
+    """A narrow frame has it below; no page scrolls sideways, and none leaves room on one side alone."""
+    page = browser.new_page(viewport={"width": width, "height": 900})
+    page.goto(shown[0] + "plans/stool/embed/")
+    figure, table, whole = (page.locator(name).bounding_box() for name in ("figure", "table", "main"))
+
+    beside = table["x"] >= figure["x"] + figure["width"]
+    assert beside == (width >= 700)
+    assert beside or table["y"] >= figure["y"] + figure["height"]
+    assert page.evaluate("document.documentElement.scrollWidth") <= width
+    assert abs(whole["x"] - (width - whole["x"] - whole["width"])) <= 1
+    page.close()
 
 
 def test_a_frame_that_is_allowed_nothing_shows_it_all_the_same(browser, shown):

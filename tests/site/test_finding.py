@@ -90,7 +90,7 @@ def test_an_old_address_says_which_words_are_gone(page, catalogs):
 
     assert shown(page) == wanted
     assert page.inner_text("[data-say]") == (
-        f'{len(wanted)} of {FEW} plans Nothing here is called "<b>old</b>" any more.'
+        f"{len(wanted)} of {FEW} plans. Nothing here is called '<b>old</b>' any more."
     )
 
     tick(page, "room", "garden")

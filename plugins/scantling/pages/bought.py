@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from scantling.measure import write_money
 from scantling.report import Report, StockLine
+from scantling.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,5 +31,5 @@ def bought(report: Report) -> Iterator[Bought]:
             else:
                 name, sold = line.ware.key, line.ware.sold
             whole = name if sold == "each" else f"{name}, {sold}"
-            cost = "yours" if is_owned else write_money(line.cost, report.shop.currency)
+            cost = say("yours") if is_owned else write_money(line.cost, report.shop.currency)
             yield Bought(line.quantity, whole, cost)

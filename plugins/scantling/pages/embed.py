@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
-from scantling.measure import write_money
+from scantling.measure import hold, write_money
 from scantling.pages.bought import bought
 from scantling.pages.choices import Choices
 from scantling.pages.credit_line import credit
@@ -51,17 +51,16 @@ def _page(report: Report, drawing: Drawing | None, look: Look, folder: str, choi
     shown = picture(report, drawing, replace(look, up="../", across="../", photos=small))
     link = tag("a", title, href=home, target="_blank", rel="noopener")
     more = tag("a", say("Cut list, diagrams and steps"), href=home, target="_blank", rel="noopener")
-    body = "".join(
-        (
-            tag("h1", link),
-            shown,
-            tag("p", _summary(report, look)),
-            tag("p", _facts(report, look), class_="facts"),
-            _table(report),
-            tag("p", more),
-            tag("p", held(escape(credit(report.fitted.plan))), class_="note"),
-        )
+    told = (
+        tag("h1", link),
+        shown,
+        tag("p", _summary(report, look)),
+        tag("p", _facts(report, look), class_="facts"),
     )
+    note = tag("p", held(escape(credit(report.fitted.plan))), class_="note")
+    listed = (_table(report), tag("p", more), note)
+    # side by side where the frame is wide
+    body = tag("div", "".join(told)) + tag("div", "".join(listed))
     style = (_HERE / "embed.css").read_text("utf-8")
     script = (_HERE / "embed.js").read_text("utf-8")
     return (
@@ -92,7 +91,7 @@ def _table(report: Report) -> str:
     rows = "".join(
         tag(
             "tr",
-            tag("td", str(line.quantity)) + tag("td", escape(line.name)) + tag("td", escape(line.cost)),
+            tag("td", str(line.quantity)) + tag("td", escape(hold(line.name))) + tag("td", escape(line.cost)),
         )
         for line in bought(report)
     )
@@ -111,7 +110,8 @@ def _fragment(report: Report, look: Look, folder: str, choices: Choices) -> str:
     """
     home = address(choices, f"{folder}/")
     lines = "".join(
-        tag("li", escape(f"{line.quantity} × {line.name}: {line.cost}")) + "\n" for line in bought(report)
+        tag("li", escape(hold(f"{line.quantity} × {line.name}: {line.cost}"))) + "\n"
+        for line in bought(report)
     )
     together = escape(say("Together {cost}", cost=write_money(report.totals.cost, report.shop.currency)))
     written = (

@@ -22,6 +22,7 @@ export const start = (root) => {
 
   const draw = (answered = []) => {
     root.querySelector("[data-trip-empty]").hidden = items.length > 0;
+    root.querySelector("[data-trip-clear]").hidden = items.length === 0;
     list.replaceChildren(...items.map((item, at) => {
       const line = row.content.cloneNode(true).firstElementChild;
       const query = new URLSearchParams(item.chosen ?? {}).toString();
@@ -108,6 +109,7 @@ export const start = (root) => {
     if (button?.matches("[data-trip-clear]")) {
       items = [];
       draw();
+      root.querySelector("h2").focus(); // the button goes with what it emptied
       save();
     }
   });

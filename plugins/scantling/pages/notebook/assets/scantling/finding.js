@@ -101,7 +101,9 @@
       }
       say.textContent = left === cards.length ? t("{all} plans", { all: left })
         : left ? t("{some} of {all} plans", { some: left, all: cards.length }) : t("No plan fits all of that. Take something off.");
-      if (gone.length) say.textContent += " " + t("Nothing here is called {words} any more.", { words: gone.map((word) => `"${word}"`).join(", ") });
+      if (!gone.length) return;
+      const words = gone.map((word) => t("'{word}'", { word })).join(", ");
+      say.textContent = `${say.textContent.replace(/\.$/, "")}. ${t("Nothing here is called {words} any more.", { words })}`;
     };
 
     let shownOrder = "";
