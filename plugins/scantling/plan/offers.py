@@ -113,7 +113,7 @@ def describe_choice(plan: Plan, choice: Choice, display: Display) -> str:
 def _told(value: Value, display: Display) -> str:
     """Write a chosen value: in inches exactly, in millimetres where a tenth does, else to the nearest."""
     if isinstance(value, Length) and display.system == "mm":
-        tenths = value.mm * 10
-        exact = tenths.denominator == 1 and tenths % 10
-        return f"{local_marks(f'{float(value.mm):.1f}')} mm" if exact else display.length(value)
+        whole, tenth = divmod(value.mm * 10, 10)
+        exact = tenth and tenth.denominator == 1
+        return f"{local_marks(f'{whole}.{tenth}')} mm" if exact else display.length(value)
     return value if isinstance(value, str) else local_marks(write_choice(value))
