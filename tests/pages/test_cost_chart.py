@@ -21,7 +21,7 @@ def words(display: Display) -> str:
     """Return the chart's words without tags."""
     look = Look(display, render_words(FITTER.plan))
     html = cost_words(CHART, REPORT, cost_drawing(CHART, REPORT, display), look)
-    return " ".join(re.sub(r"<[^>]*>", " ", html).split())
+    return " ".join(re.sub(r"<[^>]*>", " ", html).replace("&nbsp;", " ").split())
 
 
 def test_the_page_s_own_cost_is_picked_out():

@@ -11,6 +11,7 @@ _HELD = re.compile(
     rf"(?<=\d) (?=\d+/\d|[×%]|(?:{_UNITS})\b)"
     r"|(?<=\d ×) "  # 4 × wood screw
     r"|(?<=\bno\.) (?=\d)|(?<=\bNr\.) (?=\d)"
+    r"|(?<=\d) (?=altogether\b)"
     r"| (?=·)"  # no line begins with what parts two facts
     r"|(?<=\b(?:bd|sq|cu|fl)) (?=(?:ft|oz)\b)"
 )

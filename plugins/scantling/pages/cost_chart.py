@@ -7,6 +7,7 @@ from scantling.formula import Value
 from scantling.measure import Display, Length, write_money
 from scantling.pages.diagrams import figure
 from scantling.pages.drawings import Drawing, as_drawing
+from scantling.pages.held import held
 from scantling.pages.html import escape, items, tag
 from scantling.pages.look import Look
 from scantling.plan import write_choice
@@ -49,14 +50,12 @@ def cost_words(chart: CostChart, report: Report, drawing: Drawing, look: Look) -
         )
         for spot in sorted(spots, key=lambda spot: spot.cost.cents)
     ]
-    first = tag(
-        "p",
-        say(
-            "{range} the cost moves in steps, as boards and sheets are added.",
-            range=_range(chart, look.display),
-        ),
+    first = say(
+        "{range} the cost moves in steps, as boards and sheets are added.",
+        range=_range(chart, look.display),
     )
-    lists = tag("p", say("Good places to stop:")) + items(told) if told else ""
+    first = held(tag("p", first))
+    lists = tag("p", say("Good places to stop:")) + items(map(held, told)) if told else ""
     return first + figure(drawing, look) + lists
 
 

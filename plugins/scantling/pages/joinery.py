@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from scantling.measure import write_number
 from scantling.pages.facts import small_measure
-from scantling.pages.held import held
+from scantling.pages.held import NO_BREAK, held
 from scantling.pages.html import escape, tag
 from scantling.pages.look import Look
 from scantling.pages.words import line_of
@@ -17,8 +17,11 @@ from scantling.words import counted, say
 
 def joinery(report: Report, look: Look) -> str:
     """Return the joints of the plan and what it takes of hardware."""
-    joins = "".join(tag("li", held(_join(join, look))) for join in report.fitted.joins)
-    wares = "".join(tag("li", held(words)) for words in _hardware(report, look))
+    joins = "".join(
+        tag("li", held(_join(join, look)), data_row=f"{join.join.first} {join.join.second}")
+        for join in report.fitted.joins
+    )
+    wares = "".join(tag("li", held(words), data_row=name) for name, words in _hardware(report, look))
     return (tag("ul", joins, class_="sc-joins") if joins else "") + (
         tag("ul", wares, class_="sc-wares") if wares else ""
     )
@@ -33,7 +36,7 @@ def _join(join: FittedJoin, look: Look) -> str:
     if join.depth is not None:
         words.append(say("{size} deep", size=small_measure(join.depth, look)))
     if join.joints:
-        words.append(counted("{count} joint", "{count} joints", join.joints))
+        words.append(counted("{count} joint", "{count} joints", join.joints).replace(" ", NO_BREAK))
     if join.fasteners:
         words.append(
             say(
@@ -46,11 +49,12 @@ def _join(join: FittedJoin, look: Look) -> str:
     return ", ".join(words)
 
 
-def _hardware(report: Report, look: Look) -> Iterator[str]:
+def _hardware(report: Report, look: Look) -> Iterator[tuple[str, str]]:
+    """Yield each piece of hardware by name, and what is said of it."""
     for item in report.fitted.hardware:
         if item.hardware is None:
             continue
-        yield _ware(item, report, look)
+        yield item.ware, _ware(item, report, look)
 
 
 def _ware(item: FittedHardware, report: Report, look: Look) -> str:

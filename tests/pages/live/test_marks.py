@@ -59,3 +59,15 @@ def test_marks_change_nothing_else(now, before):
     )
 
     assert re.sub(r"</?mark[^>]*>", "", mark_changes(html, drawn)) == html
+
+
+def test_a_new_line_of_a_list_marks_no_line_after_it():
+    """Lines that say what they are about are compared with their own like, wherever they stand."""
+    drawn = '<ul><li data-row="side front">side to front</li><li data-row="glue">1 × glue</li></ul>'
+    new = '<li data-row="side shelf">side to shelf</li>'
+    html = drawn.replace('<li data-row="glue">', f'{new}<li data-row="glue">')
+
+    marked = mark_changes(html, drawn)
+
+    assert marked.count("<mark") == 1
+    assert "<mark" in marked.partition('data-row="side shelf">')[2].partition("</li>")[0]

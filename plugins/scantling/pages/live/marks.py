@@ -11,7 +11,7 @@ from scantling.words import say
 
 _TOKEN = re.compile(r"<[^>]*>|[^<]+")
 _ROW = re.compile(r"<(?:tr|li|p|dt|figure|div)[ >]")
-_NAME = re.compile(r' (?:data-check|data-part|id)="([^"]*)"| class="[^"]*(sc-fact--\w+)')
+_NAME = re.compile(r' (?:data-check|data-part|data-row|id)="([^"]*)"| class="[^"]*(sc-fact--\w+)')
 
 
 @dataclass(slots=True)
