@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gzip
+import io
 import subprocess
 import sys
 import time
@@ -13,6 +14,7 @@ from pathlib import Path
 from xml.etree import ElementTree as ET
 
 import pytest
+import trimesh
 
 from scantling.drawing import (
     Group,
@@ -32,6 +34,7 @@ from scantling.drawing import (
     plain_outline,
     step_pictures,
     text_width,
+    to_glb,
     to_svg,
 )
 from scantling.drawing.seam import open_edges
@@ -257,6 +260,17 @@ def test_a_curved_edge_is_drawn_as_one_line():
     top, foot = (max(level[y]) - min(level[y]) for y in sorted(level))
     assert top / foot == pytest.approx(2.5 / (285 / 32), abs=1e-3)
     assert "28 9/16 in" in words(elevation(model, "front"))
+
+
+def test_a_curved_part_is_one_closed_surface_in_the_3d_file():
+    """Its pieces meet without a wall between them, and its volume lacks half the block of the curve."""
+    scene = trimesh.load(io.BytesIO(to_glb(demo("book-bin", "usual"))), file_type="glb")
+    side = scene.geometry["side"]
+    side.merge_vertices(merge_norm=True, merge_tex=True)
+
+    deep, thick = 285 / 32, 23 / 32
+    assert side.is_watertight
+    assert side.volume / 0.0254**3 == pytest.approx((24 * deep - 15.25 * (deep - 2.5) / 2) * thick, rel=1e-5)
 
 
 def test_millimetres_are_shown_where_they_are_chosen():

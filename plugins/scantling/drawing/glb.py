@@ -7,6 +7,7 @@ hand from the published specification (Khronos glTF 2.0); nothing but the standa
 from __future__ import annotations
 
 import json
+from collections import Counter
 from collections.abc import Sequence
 from struct import pack
 from typing import Any
@@ -78,14 +79,28 @@ def _mesh(body: Body) -> Mesh:
     vertices: list[Vector] = []
     normals: list[Vector] = []
     indexes: list[int] = []
+    shared = _shared(body.solids)
     for solid in body.solids:
         for side, normal in zip(solid.sides, solid.normals, strict=True):
+            if _spots(solid, side) in shared:
+                continue
             first = len(vertices)
             vertices += [_from_corner(solid, corner, body.low) for corner in side]
             normals += [(normal[0], normal[2], -normal[1])] * len(side)
             for i in range(1, len(side) - 1):
                 indexes += [first, first + i, first + i + 1]
     return vertices, normals, indexes
+
+
+def _shared(solids: Sequence[Solid]) -> set[frozenset[Vector]]:
+    """Return the sides along which two pieces of a body meet: they lie within it, and are no surface."""
+    counts = Counter(_spots(solid, side) for solid in solids for side in solid.sides) if solids[1:] else {}
+    return {spots for spots, count in counts.items() if count > 1}
+
+
+def _spots(solid: Solid, side: Sequence[int]) -> frozenset[Vector]:
+    points = (solid.points[corner] for corner in side)
+    return frozenset((round(x, 6), round(y, 6), round(z, 6)) for x, y, z in points)
 
 
 def _from_corner(solid: Solid, corner: int, low: Vector) -> Vector:
