@@ -56,3 +56,14 @@ def test_an_author_can_choose_the_picture(plain):
 
     assert told["og:image"] == URL + "blog/rule.png"
     assert "og:image:width" not in told
+
+
+def test_each_calculator_has_a_picture_of_its_own(published):
+    """A link to a calculator shows its name and its drawing, and no other page's picture."""
+    pages = [path.parent.name for path in (published / "calculators").glob("*/index.html")]
+    images = {meta(read(published, f"calculators/{slug}/index.html"))["og:image"] for slug in pages}
+
+    assert len(images) == len(pages) > 20
+    assert meta(read(published, "calculators/glue/index.html"))["og:image:alt"] == "Glue for joints"
+    shared = meta(read(published, "index.html"))["og:image"]
+    assert shared not in images

@@ -7,7 +7,7 @@ import io
 import pytest
 from PIL import Image
 
-from scantling.pages import Choices, LinkCard, draw_card, make_pages
+from scantling.pages import Choices, LinkCard, draw_card, draw_card_with, make_pages
 from scantling.source import read_catalog
 from tests.support.catalogs import BENCH, write_catalog
 
@@ -94,3 +94,25 @@ def test_a_site_without_an_address_makes_none(tmp_path):
 
     assert not [file for file in made.files if "/link-card." in file.path]
     assert "image" not in made.pages[1].meta
+
+
+def test_words_alone_fill_a_card():
+    """A card without a picture has its title large and low, so that no half of it is empty."""
+    card = seen(draw_card(LinkCard("A stool", "Test yard", ("For a quay.",)))).convert("L")
+    inked = [y for y in range(600) if card.crop((56, y, 1144, y + 1)).getextrema()[0] < 120]
+
+    assert min(inked) < 100
+    assert max(inked) > 500
+    assert sum(300 < y < 600 for y in inked) > 100
+
+
+@pytest.mark.parametrize(("high", "is_wide"), [(100, True), (360, False)])
+def test_a_drawing_stands_where_it_is_larger(high, is_wide):
+    """A low one lies below short words over the whole card, a high one beside them."""
+    box = f'viewBox="0 0 360 {high}"'
+    svg = f'<svg xmlns="http://www.w3.org/2000/svg" {box}><rect width="360" height="{high}"/></svg>'
+    card = seen(draw_card_with(LinkCard("Stool", "Test yard", ("How high?",)), svg.encode()))
+
+    black = [x for x in range(0, 1200, 4) if sum(card.getpixel((x, 440))) < 60]
+    assert (min(black) < 300) == is_wide
+    assert max(black) > 800

@@ -31,7 +31,7 @@ if TYPE_CHECKING:
     from scantling.pages.folder import write_folder
     from scantling.pages.front_matter import with_front_matter
     from scantling.pages.in_post import PostCard, card_in_post, materials_in_post
-    from scantling.pages.link_card import LinkCard, draw_card
+    from scantling.pages.link_card import LinkCard, draw_card, draw_card_with
     from scantling.pages.live.runtime import ready_engine
     from scantling.pages.live.site import LIVE_SCRIPTS, LIVE_STYLES, TRIP
     from scantling.pages.live.viewer import ready_viewer
@@ -92,6 +92,7 @@ __all__ = [
     "card_in_post",
     "credit",
     "draw_card",
+    "draw_card_with",
     "fault_page",
     "gather_pages",
     "make_pages",
@@ -133,6 +134,7 @@ _LATER = {
     "Entry": "feed",
     "FEED": "feed",
     "draw_card": "link_card",
+    "draw_card_with": "link_card",
     "LinkCard": "link_card",
     "PAGE_MAKERS": "catalog",
     "credit": "credit_line",

@@ -90,12 +90,14 @@ def _page(
             class_="sc-ending",
         ),
     ]
-    meta = {
+    meta: dict[str, object] = {
         "title": in_front_matter(title),
         "description": in_front_matter(say(one.question)),
         "tags": [say("calculator"), in_front_matter(_as_tag(SUBJECTS[one.subject]))],
     }
     path = f"{FOLDER}/{one.slug}"
+    if choices.link_cards:
+        meta["card_drawing"] = f"{path}/{answer_drawings(answer)[0].file}"
     page = Page(f"{path}/index.md", "\n\n".join(block for block in blocks if block) + "\n", meta, found)
     return page, [SideFile(f"{path}/{drawing.file}", drawing.svg) for drawing in answer_drawings(answer)]
 

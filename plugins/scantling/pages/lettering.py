@@ -87,8 +87,16 @@ def put(
 ) -> int:
     """Write lines from a place downwards, and return how far down the next may stand."""
     x, y = at
-    step = round(font.size * (1.02 if font.size > 50 else 1.16))
     for line in set_:
         draw.text((x, y), line, font=font, fill=ink)
-        y += step
+        y += _step(font)
     return y
+
+
+def height(set_: list[str], font: ImageFont.FreeTypeFont) -> int:
+    """Return how many dots down lines take."""
+    return len(set_) * _step(font)
+
+
+def _step(font: ImageFont.FreeTypeFont) -> int:
+    return round(font.size * (1.02 if font.size > 50 else 1.16))

@@ -5,13 +5,14 @@ It is drawn here, offline and the same bytes each time, in the colours of the no
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from functools import cache
 from io import BytesIO
 
 from PIL import Image, ImageDraw, ImageOps
 
-from scantling.pages.lettering import fitted, put
+from scantling.pages.lettering import face, fitted, height, put
 
 WIDTH, HEIGHT = 1200, 630
 _PAGE, _GRID, _SHEET, _LINE = "#f6f0e2", "#efe7d4", "#fbf7ee", "#cdbf9f"
@@ -19,9 +20,16 @@ _INK, _SOFT, _ACCENT = "#33302b", "#625c52", "#a63a22"
 _EDGE, _SQUARE = 56, 30
 _PICTURE = (640, 56, 1144, 574)
 """Where the picture lies: left, top, right, bottom."""
+_BELOW = (56, 304, 1144, 574)
+"""Where a wide drawing lies instead, below words that take one line each."""
+_FULL = WIDTH - 2 * _EDGE
+_MARGIN = 26
 _MOST_COLOURS = 64
-PICTURE_WIDTH = 504
+_SIDES = re.compile(rb'viewBox="0 0 ([\d.]+) ([\d.]+)"')
+PICTURE_WIDTH = _BELOW[2] - _BELOW[0] - 2 * _MARGIN
 """Dots that a picture need be wide."""
+
+_Place = tuple[int, int, int, int]
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,15 +47,20 @@ def draw_card(card: LinkCard, picture: Image.Image | None = None, *, is_photo: b
     """Return a card as a PNG, or as a JPEG where it shows a photo.
 
     Args:
-        picture: of the piece; without one the words take the whole width.
+        picture: of the piece; without one the words take the whole card.
         is_photo: whether it is a photo, which lies on no paper.
     """
     image = _paper().copy()
     draw = ImageDraw.Draw(image)
-    _write(draw, card, (_PICTURE[0] if picture else WIDTH) - 2 * _EDGE)
-    if picture is not None:
-        place = _place_photo if is_photo else _place_drawing
-        place(image, picture)
+    if picture is None:
+        _write_large(draw, card)
+    elif is_photo:
+        _write(draw, card, _PICTURE[0] - 2 * _EDGE)
+        _place_photo(image, picture)
+    else:
+        place = _place_of(card, *picture.size)
+        _write(draw, card, _FULL if place is _BELOW else _PICTURE[0] - 2 * _EDGE)
+        _place_drawing(image, picture, place)
     made = BytesIO()
     if is_photo:
         image.save(made, "JPEG", quality=82, optimize=True)
@@ -55,6 +68,17 @@ def draw_card(card: LinkCard, picture: Image.Image | None = None, *, is_photo: b
         flat = image.quantize(_MOST_COLOURS, method=Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE)
         flat.save(made, "PNG", compress_level=7)
     return made.getvalue()
+
+
+def draw_card_with(card: LinkCard, svg: bytes) -> bytes:
+    """Return a card as a PNG, with a drawing."""
+    from scantling.pages.raster import dots  # noqa: PLC0415 - a preview starts without what makes dots
+
+    found = _SIDES.search(svg)
+    assert found is not None
+    width, height = float(found[1]), float(found[2])
+    scale = _scale(width, height, _place_of(card, width, height))
+    return draw_card(card, dots(svg, round(width * scale)))
 
 
 @cache
@@ -70,6 +94,35 @@ def _paper() -> Image.Image:
     for number, x in enumerate(range(0, WIDTH, 15)):
         draw.line((x, HEIGHT - (14 if number % 4 == 0 else 8), x, HEIGHT), fill=_PAGE, width=2)
     return image
+
+
+def _place_of(card: LinkCard, width: float, height: float) -> _Place:
+    """Return where a drawing is seen larger: beside the words, or below those that are short."""
+    lines = ((card.title, "head", 84), *((fact, "text", 34) for fact in card.facts))
+    if len(card.facts) > 1 or any(_is_long(*line) for line in lines):
+        return _PICTURE
+    return max((_PICTURE, _BELOW), key=lambda place: _scale(width, height, place))
+
+
+def _is_long(words: str, name: str, size: int) -> bool:
+    return face(name, size, words).getlength(words) > _FULL
+
+
+def _scale(width: float, height: float, place: _Place) -> float:
+    left, top, right, bottom = place
+    return min((right - left - 2 * _MARGIN) / width, (bottom - top - 2 * _MARGIN) / height)
+
+
+def _write_large(draw: ImageDraw.ImageDraw, card: LinkCard) -> None:
+    """Write words that have the card to themselves: the site above, the rest large at its foot."""
+    font, set_ = fitted(card.site, "strong", (36, 30), _FULL, 1)
+    put(draw, (_EDGE, _EDGE), set_, font, _ACCENT)
+    title, titled = fitted(card.title, "head", (128, 112, 98, 84, 72), _FULL, 3)
+    told = [fitted(fact, "text", (44, 38, 34), _FULL, 3) for fact in card.facts[:2]]
+    high = height(titled, title) + sum(height(words, font) + 8 for font, words in told) + 24
+    y = put(draw, (_EDGE, HEIGHT - 14 - 44 - high), titled, title, _INK) + 24
+    for font, words in told:
+        y = put(draw, (_EDGE, y), words, font, _SOFT) + 8
 
 
 def _write(draw: ImageDraw.ImageDraw, card: LinkCard, width: int) -> None:
@@ -95,12 +148,11 @@ def _place_photo(image: Image.Image, photo: Image.Image) -> None:
     image.paste(whole, (x, y))
 
 
-def _place_drawing(image: Image.Image, drawing: Image.Image) -> None:
+def _place_drawing(image: Image.Image, drawing: Image.Image, place: _Place) -> None:
     """Put a drawing on a sheet of paper, with room around it."""
-    left, top, right, bottom = _PICTURE
-    ImageDraw.Draw(image).rectangle(_PICTURE, fill=_SHEET, outline=_LINE, width=2)
-    margin = 26
-    size = right - left - 2 * margin, bottom - top - 2 * margin
+    left, top, right, bottom = place
+    ImageDraw.Draw(image).rectangle(place, fill=_SHEET, outline=_LINE, width=2)
+    size = right - left - 2 * _MARGIN, bottom - top - 2 * _MARGIN
     whole = ImageOps.contain(drawing, size)
-    x, y = left + margin + (size[0] - whole.width) // 2, top + margin + (size[1] - whole.height) // 2
+    x, y = left + _MARGIN + (size[0] - whole.width) // 2, top + _MARGIN + (size[1] - whole.height) // 2
     image.paste(whole, (x, y), whole if whole.mode == "RGBA" else None)
