@@ -85,3 +85,11 @@ def test_the_words_say_how_to_lay_it_on(data):
 def test_a_plan_without_templates_has_no_page_for_them():
     """Nothing is printed where nothing is needed."""
     assert "Full-size" not in words_of(printed())
+
+
+def test_long_lines_tell_whether_the_sheet_was_printed_true(pages):
+    """Above the templates stand lines of 4 in and of 100 mm: 288 and 283.46 units of PDF."""
+    lines, _ = pages
+    level = {round(line["x1"] - line["x0"], 2) for line in lines if abs(line["top"] - line["bottom"]) < 0.01}
+
+    assert {288.0, 283.46} <= level

@@ -33,6 +33,11 @@
   };
   addEventListener("resize", reach);
 
+  // paper says where it comes from, at the reader's own size
+  addEventListener("beforeprint", () => {
+    for (const told of document.querySelectorAll(".sc-address")) told.textContent = told.dataset.address + location.search;
+  });
+
   // a list that was worked out anew gets its ticks back
   document.addEventListener("scantling-changed", recall);
 
