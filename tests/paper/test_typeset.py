@@ -19,6 +19,7 @@ from scantling.plan import Fitter, read_plan
 from scantling.report import plan_data, report_on
 from scantling.shop import read_shop
 from scantling.source import read_catalog
+from scantling.words import language_of, speaking
 from tests.support.workshop import bench_data, shop_data
 
 LINK = "https://plans.example.org/plans/bench/?width=36in"
@@ -244,3 +245,13 @@ def test_a_step_says_the_sizes_of_what_it_adds(root):
     for name in used:
         size = f"{Display().length(parts[name].length)} × {Display().length(parts[name].width)}"
         assert size in steps, name
+
+
+def test_a_caution_is_headed_in_the_language_that_is_spoken():
+    """In German nothing on paper says *Caution*; what the author wrote stays as it is."""
+    data = bench_data(caution=["Mind the blade."])
+    with speaking(language_of("de")):
+        words = words_of(printed(data))
+
+    assert "Vorsicht. Mind the blade." in words
+    assert "Caution" not in words

@@ -6,6 +6,7 @@ from scantling.words import mark, say
 
 _WORDS = {
     "page": mark("page {page} of {all}"),
+    "drawing": mark("drawing"),
     "unprinted": mark("Picture not printed:"),
     "ruler": mark("These lines measure 1 in and 25 mm if it was printed at 100 %:"),
     "web": mark("This plan on the web, at this size:"),

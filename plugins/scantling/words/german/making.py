@@ -118,6 +118,7 @@ MAKING: dict[str, Told] = {
     "Board by board": "Brett für Brett",
     "Offcuts of {part}": "Reststücke von {part}",
     "page {page} of {all}": "Seite {page} von {all}",
+    "drawing": "Zeichnung",
     "Picture not printed:": "Nicht gedrucktes Bild:",
     "These lines measure 1 in and 25 mm if it was printed at 100 %:": "Diese Linien messen 1 in und 25 mm, wenn mit 100 % gedruckt wurde:",
     "This plan on the web, at this size:": "Dieser Plan im Netz, in dieser Größe:",
