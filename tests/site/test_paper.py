@@ -7,7 +7,6 @@ import io
 import pypdf
 import pytest
 
-
 pytestmark = [pytest.mark.browser, pytest.mark.timeout(600)]  # the first one builds the site
 
 
