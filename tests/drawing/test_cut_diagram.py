@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 
 from scantling.drawing import (
     BoardPicture,
+    Circle,
     CutPicture,
     Group,
     OffcutPicture,
@@ -169,3 +170,25 @@ def test_the_words_of_the_heading_stand_apart(name, like):
     for (y1, left1, right1), (y2, left2, right2) in combinations(spans, 2):
         assert abs(y1 - y2) >= 12 or right1 + 4 < left2 or right2 + 4 < left1
     assert all(left >= 0 and right <= scene.width for _, left, right in spans)
+
+
+@pytest.mark.parametrize("face", [1.0, 0.84])
+@pytest.mark.parametrize("width", [264.0, 440.0])
+def test_no_word_lies_under_a_number_on_the_wood(width, face):
+    """Where the lower strip of a board is crosscut, its numbers stand on the wood; names keep off them."""
+    named = 0
+    for length in range(6, 31):
+        pieces, cuts = [], [CutPicture(0, 1.75, 96, 1.75, 1, "rip, fence at 1 5/8 in")]
+        for number in range(3):
+            x = number * (length + KERF)
+            end = x + length + KERF / 2
+            pieces.append(PiecePicture(x, 1.8, length, 1.7, "H", "lower slat", f"{length} in", "slat"))
+            cuts.append(CutPicture(end, 1.8, end, 3.5, number + 2, f"crosscut at {length} in"))
+        made = BoardPicture("1x4", "8 ft", 96, 3.5, KERF, tuple(pieces), cuts=tuple(cuts))
+        shapes = list(flat(cut_diagram(made, width=width, face=face).shapes))
+        for text in (one for one in shapes if isinstance(one, Text) and "board" in one.look):
+            half = text_width(text.words, text.size, bold="strong" in text.look) * face / 2
+            near = [one for one in shapes if isinstance(one, Circle) and abs(one.y - text.y) < text.size]
+            named += len(text.words) > 1
+            assert len(text.words) == 1 or all(abs(one.x - text.x) >= half + 6 for one in near), text.words
+    assert named

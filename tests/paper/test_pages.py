@@ -109,3 +109,11 @@ def test_the_piece_taken_apart_has_its_key_beside_it(slug: str) -> None:
     for part in report.fitted.parts:
         size = size_words(part, look.display).replace("\u00a0", " ")
         assert f"{part.letter} {part.count} × {part.id} {size}" in page
+
+
+def test_the_cover_says_what_was_chosen() -> None:
+    """A plan with options says each question and its answer, so that nobody looks for parts of the other."""
+    pages = pdfium.PdfDocument(typeset(_sheets("oak-side-table", "letter")))
+    cover = " ".join(pages[0].get_textpage().get_text_range().split()).replace("\u00a0", " ")
+
+    assert "Tapered legs or straight ones? tapered" in cover

@@ -6,6 +6,7 @@ drawn at a larger scale, and the drawing says so.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from scantling.drawing.arrow import arrow, numbered
@@ -14,7 +15,7 @@ from scantling.drawing.cut_order import steps_told
 from scantling.drawing.dimension_line import across, upright
 from scantling.drawing.grain import clip_level, level_grain
 from scantling.drawing.lettering import text_width, wrap
-from scantling.drawing.shape import Group, Line, Rectangle, Scene, Shape, Strokes, Text
+from scantling.drawing.shape import Group, Line, Point, Rectangle, Scene, Shape, Strokes, Text
 from scantling.measure import local_marks
 from scantling.words import say
 
@@ -24,6 +25,8 @@ _LOWEST_STRIP, _HIGHEST = 26.0, 150.0
 """A strip gets at least so much height, if the whole board then stays below the other."""
 _HEADING = 15.0
 """What a second line of the heading takes."""
+_NUMBER = 7.5
+"""How far a number in its circle reaches on the wood; words keep off it."""
 _CIRCLE = 17.0
 """Room between the middles of two numbers in circles."""
 
@@ -71,9 +74,10 @@ def cut_diagram(board: BoardPicture, *, width: float = 440.0, face: float = 1.0)
     board_height = board.width * frame.upscale
     bottom = frame.top + board_height
     shapes = [*_heading(board, frame, width), *_wood(board, frame), *_cuts(board, frame)]
+    spots = [_spot(cut, frame) for cut in _inner_cuts(board)]
     unnamed: list[PiecePicture] = []
     for piece in board.pieces:
-        label, whole = _label(piece, frame)
+        label, whole = _label(piece, frame, spots)
         shapes.append(label)
         if not whole:
             unnamed.append(piece)
@@ -205,33 +209,41 @@ def _letter_fits(piece: PiecePicture, frame: _Frame) -> bool:
     return length >= frame.wide(piece.letter, _LABEL, bold=True) + 3 and height >= _LABEL
 
 
-def _label(piece: PiecePicture, frame: _Frame) -> tuple[Shape, bool]:
-    """Return the piece's label, as full as there is room for, and whether it says everything."""
+def _label(piece: PiecePicture, frame: _Frame, spots: Sequence[Point]) -> tuple[Shape, bool]:
+    """Return the piece's label, as full as there is room for, and whether it says everything.
+
+    Args:
+        spots: the middles of numbers that stand on the wood.
+    """
     x, y, length, height = frame.box(piece)
     name = f"{piece.letter} {piece.name}"
     one = f"{name}  {piece.size}"
     middle_x, middle_y = x + length / 2, y + height / 2
-    if (
-        height >= 2 * _LABEL + 3
-        and max(frame.wide(name, _LABEL, bold=True), frame.wide(piece.size, _SMALL)) + 4 <= length
-    ):
+
+    def fits(wide: float, high: float) -> bool:
+        free = (
+            abs(at_x - middle_x) >= wide / 2 + _NUMBER or abs(at_y - middle_y) >= high / 2 + _NUMBER
+            for at_x, at_y in spots
+        )
+        return wide + 4 <= length and high + 2 <= height and all(free)
+
+    long_name, long_one = (frame.wide(words, _LABEL, bold=True) for words in (name, one))
+    long_size = frame.wide(piece.size, _SMALL)
+    if fits(max(long_name, long_size), 2 * _LABEL + 1):
         return _lines(piece, middle_x, middle_y), True
-    if height >= _LABEL + 2 and frame.wide(one, _LABEL, bold=True) + 6 <= length:
+    if fits(long_one + 2, _LABEL):
         return _line(one, middle_x, middle_y), True
-    if frame.wide(one, _LABEL, bold=True) > length and height > length:
-        if length >= 2 * _LABEL + 3 and height >= frame.wide(name, _LABEL, bold=True) + 6:
-            whole = frame.wide(piece.size, _SMALL) + 4 <= height
+    if long_one > length and height > length:
+        if fits(2 * _LABEL, long_name + 4):
+            whole = fits(2 * _LABEL, long_size + 2)
             return _turned(piece, middle_x, middle_y, whole=whole), whole
-        if length >= _LABEL + 3 and height >= frame.wide(one, _LABEL, bold=True) + 6:
+        if fits(_LABEL, long_one + 4):
             return Text(middle_x + 4, middle_y, one, _LABEL, "middle", "ink strong board", -90), True
-    words = piece.letter
-    for more in (f"{piece.letter} {piece.size}", name):
-        if height >= _LABEL + 2 and frame.wide(more, _LABEL, bold=True) + 4 <= length:
-            words = more
-            break
     if not _letter_fits(piece, frame):
         return Group(()), False
-    return _line(words, middle_x, middle_y), False
+    shorter = (f"{piece.letter} {piece.size}", name)
+    words = (more for more in shorter if fits(frame.wide(more, _LABEL, bold=True), _LABEL))
+    return _line(next(words, piece.letter), middle_x, middle_y), False
 
 
 def _lines(piece: PiecePicture, x: float, y: float) -> Group:
@@ -304,7 +316,7 @@ def _cuts(board: BoardPicture, frame: _Frame) -> list[Shape]:
     upright_cuts = sorted(
         (cut for cut in board.cuts if cut.x1 == cut.x2), key=lambda cut: (cut.x1, cut.number)
     )
-    high = [cut for cut in upright_cuts if min(cut.y1, cut.y2) < 2 * board.kerf + 1e-9]
+    high = [cut for cut in upright_cuts if not _is_inner(cut, board)]
     row = frame.top - _CIRCLE / 2 - 5
     right = frame.x(board.length)
     places = spread([frame.x(cut.x1) for cut in high], _CIRCLE, frame.left + 6, right)
@@ -312,22 +324,31 @@ def _cuts(board: BoardPicture, frame: _Frame) -> list[Shape]:
         lines.append(Line(at, row, frame.x(cut.x1), frame.top, "thin"))
         lines.append(numbered(at, row, str(cut.number)))
     level = sorted((cut for cut in board.cuts if cut.y1 == cut.y2), key=lambda cut: (cut.y1, cut.number))
-    edge = [cut for cut in level if min(cut.x1, cut.x2) < 2 * board.kerf + 1e-9]
+    edge = [cut for cut in level if not _is_inner(cut, board)]
     places = spread([frame.y(cut.y1) for cut in edge], _CIRCLE, frame.top, frame.y(board.width))
     for cut, at in zip(edge, places, strict=True):
         lines.append(Line(frame.left - 12, at, frame.left, frame.y(cut.y1), "thin"))
         lines.append(numbered(frame.left - 13, at, str(cut.number)))
-    placed = {cut.number for cut in (*high, *edge)}
-    lines += [_inner(cut, frame) for cut in board.cuts if cut.number not in placed]
+    lines += [numbered(*_spot(cut, frame), str(cut.number), size=9) for cut in _inner_cuts(board)]
     return lines
 
 
-def _inner(cut: CutPicture, frame: _Frame) -> Group:
-    """Return the number of a cut that begins inside the board, on its line."""
+def _is_inner(cut: CutPicture, board: BoardPicture) -> bool:
+    """Return whether a cut begins inside the board, so that its number stands on the wood."""
+    begins = min(cut.y1, cut.y2) if cut.x1 == cut.x2 else min(cut.x1, cut.x2)
+    return begins >= 2 * board.kerf + 1e-9
+
+
+def _inner_cuts(board: BoardPicture) -> list[CutPicture]:
+    return [cut for cut in board.cuts if _is_inner(cut, board)]
+
+
+def _spot(cut: CutPicture, frame: _Frame) -> Point:
+    """Return where the number of a cut stands that begins inside the board: on its line."""
     x1, y1 = frame.x(min(cut.x1, cut.x2)), frame.y(min(cut.y1, cut.y2))
     if cut.x1 == cut.x2:
-        return numbered(x1, y1 + min(9.0, abs(cut.y2 - cut.y1) * frame.upscale / 2), str(cut.number), size=9)
-    return numbered(x1 + min(9.0, abs(cut.x2 - cut.x1) * frame.scale / 2), y1, str(cut.number), size=9)
+        return x1, y1 + min(9.0, abs(cut.y2 - cut.y1) * frame.upscale / 2)
+    return x1 + min(9.0, abs(cut.x2 - cut.x1) * frame.scale / 2), y1
 
 
 def _notes(

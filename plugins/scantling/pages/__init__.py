@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from scantling.pages.board_pictures import alike
 from scantling.pages.drawings import Drawing, Drawings
-from scantling.pages.facts import overall_size
+from scantling.pages.facts import chosen_options, overall_size
 from scantling.pages.fragments import FRAGMENTS, plan_drawings, plan_fragments
 from scantling.pages.look import Look
 from scantling.pages.words import Words, markdown_of, prose_of
@@ -90,6 +90,7 @@ __all__ = [
     "as_one",
     "atom",
     "card_in_post",
+    "chosen_options",
     "credit",
     "draw_card",
     "draw_card_with",

@@ -24,6 +24,15 @@ def facts(report: Report, look: Look) -> str:
     return tag("dl", "".join(_fact(*fact) for fact in _facts(report, look)), class_="sc-facts")
 
 
+def chosen_options(report: Report) -> list[tuple[str, str]]:
+    """Return what the reader was asked and what was chosen: the question, and the name of the choice."""
+    fitted = report.fitted
+    return [
+        (option.question, fitted.options.get(name, option.usual))
+        for name, option in fitted.plan.options.items()
+    ]
+
+
 def _fact(name: str, value: str, note: str = "") -> str:
     small = tag("small", note) if note else ""
     return tag(

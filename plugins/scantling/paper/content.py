@@ -13,7 +13,16 @@ from typing import Any
 import segno
 
 from scantling.drawing import Template, size_words, templates, tiles, to_svg
-from scantling.pages import SECTIONS, Drawing, Drawings, Look, credit, overall_size, plan_fragments
+from scantling.pages import (
+    SECTIONS,
+    Drawing,
+    Drawings,
+    Look,
+    chosen_options,
+    credit,
+    overall_size,
+    plan_fragments,
+)
 from scantling.paper.board_list import board_list
 from scantling.paper.paper_words import paper_words
 from scantling.paper.photos import printable
@@ -86,6 +95,7 @@ def lay_out(
         "summary": fragments["summary"],
         "picture": fragments["picture"],
         "facts": fragments["facts"],
+        "chosen": [list(map(breakable, one)) for one in chosen_options(report)],
         "intro": fragments["intro"],
         "sections": [
             {"title": say(words), "nodes": fragments[name]} for name, words in SECTIONS if fragments.get(name)
