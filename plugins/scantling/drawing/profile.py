@@ -31,14 +31,14 @@ def profile(x: float, y: float, number: str, work: FittedWork, thick: Length, di
     scale = min(_THICK / _inches(thick), 44 / _inches(width))
     high, cut_wide, deep = _inches(thick) * scale, _inches(width) * scale, _inches(depth) * scale
     start = x + 8 if work.work.kind == "rabbet" else x + 8 + (_WIDE - 30 - cut_wide) / 2
-    top = y + 22
+    top = y + 27
     right = x + _WIDE - 22
     shapes: tuple[Shape, ...] = (
         Rectangle(x + 8, top, right - x - 8, high),
         Rectangle(start, top, cut_wide, deep, "edge", "cutaway"),
-        across(start, start + cut_wide, top - 8, write_measure(width, display)),
+        across(start, start + cut_wide, top - 13, write_measure(width, display)),
         upright(top, top + deep, right + 8, write_measure(depth, display), to=right),
-        numbered(x + 14, y + 4, number, size=9),
+        numbered(x + 14, y + 3, number, size=9),
     )
     return Group(shapes)
 
