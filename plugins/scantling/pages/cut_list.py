@@ -7,7 +7,7 @@ from scantling.pages.held import held
 from scantling.pages.html import escape, sentence, tag
 from scantling.pages.look import Look
 from scantling.plan import FittedPart
-from scantling.report import Report, origin_words, part_notes
+from scantling.report import Report, origins_words, part_notes
 from scantling.words import counted, mark, say
 
 _COLUMNS = (mark("Part"), mark("Count"), mark("Length"), mark("Width"), mark("Thick"), mark("Comes from"))
@@ -25,9 +25,10 @@ def _row(part: FittedPart, report: Report, look: Look) -> str:
     notes = " ".join(escape(sentence(note)) for note in part_notes(part, look.display))
     name = mark + " " + escape(part.id) + (tag("small", held(notes)) if notes else "")
     origins = [
-        held(escape(origin_words(origin, look.display)))
-        for origin in report.origins
-        if origin.part.id == part.id
+        held(escape(words))
+        for words in origins_words(
+            [origin for origin in report.origins if origin.part.id == part.id], look.display
+        )
     ]
     cells = [
         tag("th", name, scope="row"),

@@ -43,6 +43,9 @@ def _groups(report: Report, display: Display) -> Iterator[list[Node]]:
 
 def board_words(boards: list[CutBoard]) -> str:
     """Return what boards that are cut alike are called: "1x6 no. 1 and no. 2, 6 ft"."""
+    first, last = boards[0], boards[-1]
+    if last.number - first.number == len(boards) - 1 > 1:
+        return f"{say('{board} to no. {last}', board=first.name, last=last.number)}, {first.sale.label}"
     names = [boards[0].name, *(say("no. {number}", number=board.number) for board in boards[1:])]
     listed = ", ".join(names[:-1]) + say(" and ") + names[-1] if len(names) > 1 else names[0]
     return f"{listed}, {boards[0].sale.label}"

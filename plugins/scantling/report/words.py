@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from fractions import Fraction
 
 from scantling.formula import Value
@@ -162,6 +163,52 @@ def origin_words(origin: Origin, display: Display) -> str:
     is_ripped = origin.is_ripped and not origin.board.stock.is_sheet
     told = mark("{count} ripped from {board}") if is_ripped else mark("{count} cut from {board}")
     return say(told, count=origin.count, board=origin.board.name) + _shortfall(origin, display)
+
+
+FEW_BOARDS = 2
+"""Boards in a row that give as many blanks each are told one by one up to so many."""
+
+
+def origins_words(origins: Iterable[Origin], display: Display) -> list[str]:
+    """Say where blanks come from, boards in a row together: "1 cut from each of 1x6 no. 1 to no. 6"."""
+    told: list[str] = []
+    for run in _runs(origins, display):
+        first, last = run[0], run[-1]
+        if len(run) <= FEW_BOARDS or first.board is None or last.board is None:
+            told += [origin_words(origin, display) for origin in run]
+            continue
+        ripped = first.is_ripped and not first.board.stock.is_sheet
+        words = (
+            mark("{count} ripped from each of {board} to no. {last}")
+            if ripped
+            else mark("{count} cut from each of {board} to no. {last}")
+        )
+        told.append(say(words, count=first.count, board=first.board.name, last=last.board.number))
+    return told
+
+
+def _runs(origins: Iterable[Origin], display: Display) -> list[list[Origin]]:
+    """Return origins in runs of boards that follow each other and are told alike but for their numbers."""
+    runs: list[list[Origin]] = []
+    for origin in origins:
+        before = runs[-1][-1] if runs else None
+        short = any(_shortfall(one, display) for one in (before, origin) if one is not None)
+        if before is not None and _follows(origin, before) and not short:
+            runs[-1].append(origin)
+        else:
+            runs.append([origin])
+    return runs
+
+
+def _follows(origin: Origin, before: Origin) -> bool:
+    one, other = before.board, origin.board
+    return (
+        one is not None
+        and other is not None
+        and one.stock.key == other.stock.key
+        and other.number == one.number + 1
+        and (before.count, before.is_ripped) == (origin.count, origin.is_ripped)
+    )
 
 
 def _shortfall(origin: Origin, display: Display) -> str:

@@ -29,6 +29,9 @@ MAKING: dict[str, Told] = {
     "{left} at the left end, {right} at the right": "{left} am linken Ende, {right} am rechten",
     "{count} from the offcuts of {part}": "{count} aus den Reststücken von {part}",
     "{count} ripped from {board}": "{count} längs aus {board} gesägt",
+    "{board} to no. {last}": "{board} bis Nr. {last}",
+    "{count} ripped from each of {board} to no. {last}": "je {count} längs aus {board} bis Nr. {last} gesägt",
+    "{count} cut from each of {board} to no. {last}": "je {count} aus {board} bis Nr. {last} gesägt",
     "{count} cut from {board}": "{count} aus {board} gesägt",
     "; end up {wide} wide": ("; wird {wide} breit", "; werden {wide} breit"),
     "; {count} of them end up {wide} wide": (
