@@ -6,7 +6,7 @@ import re
 
 NO_BREAK_SPACE = "\u00a0"
 """Where no line ends."""
-_UNITS = "in|ft|mm|cm|m|lb|kg|g|fl oz|qt|ml|l|bd ft|sq ft|cu ft|°F|°C|deg"
+_UNITS = "in⁴?|ft|mm[²⁴]?|cm|m[²³]?|lb|psi|N|kg|g|fl oz|qt|ml|l|bd ft|sq ft|cu ft|°F|°C|deg"
 _HELD = re.compile(
     rf"(?<=\d) (?=\d+/\d|[×%]|(?:{_UNITS})\b)"
     r"|(?<=\d ×) "  # 4 × wood screw
