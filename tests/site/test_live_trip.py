@@ -80,7 +80,8 @@ def test_a_damaged_list_is_left_out_with_a_word(page, home, kept):
     page.wait_for_selector(".sc-live:visible")
     page.evaluate("kept => localStorage.setItem('scantling /shop/ trip', kept)", kept)
     page.reload()
-    page.wait_for_selector("[data-trip-empty]:visible")
+    page.wait_for_selector(".sc-live:not([inert])")
+    page.wait_for_selector('[data-fault=""]:visible')
 
     assert "damaged, and is left out" in page.inner_text('[data-fault=""]')
 
