@@ -41,7 +41,7 @@ def test_every_page_has_a_picture_for_links(site):
         (picture,) = re.findall(r'<meta property="og:image" content="([^"]+)">', page)
         pictures[address] = unescape(picture).removeprefix(URL)
 
-    plans = [name for name in pictures.values() if name.endswith("link-card.png")]
+    plans = [name for name in pictures.values() if name.endswith(("link-card.png", "link-card.jpg"))]
     assert len(set(plans)) == len(plans) >= 12
     for name in set(pictures.values()):
         with Image.open(site / name) as picture:

@@ -77,6 +77,8 @@ class _Told(HTMLParser):
 
 def _told(content: str) -> set[str]:
     reader = _Told()
+    # a name goes on where only the line's end is held
+    content = re.sub(r'<span class="sc-whole">(.*?)</span>', r"\1", content)
     reader.feed(re.sub(r"<(style|script)\b.*?</\1>", "", content, flags=re.DOTALL))
     return reader.told - {""}
 
