@@ -53,12 +53,12 @@ def test_no_page_has_a_unit_of_its_own(pdf):
 @checked(quantity="full-size", document=PDF, place=UNIT, kind="standard")
 @checked(quantity="full-size", document=INCH, place="appendix B.8: 1 in is 25.4 mm exactly", kind="standard")
 def test_the_ruler_beside_the_templates(drawn):
-    """One line of 72 units, one of 72 / 25.4 * 25."""
+    """One line of 4 in, 72 units each, and one of 100 mm."""
     lines, _ = drawn
     level = {round(line["width"], 2) for line in lines if line["height"] < 0.01}
 
-    assert PER_INCH in level
-    assert round(PER_INCH / 25.4 * 25, 2) in level
+    assert 4 * PER_INCH in level
+    assert round(PER_INCH / 25.4 * 100, 2) in level
 
 
 @checked(quantity="full-size", document=PDF, place=UNIT, kind="standard")

@@ -50,7 +50,10 @@ def test_a_size_of_the_readers_own_is_in_the_address_on_paper(browser, served):
     """Who printed a bench at another width finds the way back to just that."""
     page = browser.new_page()
     page.goto(served.url + "plans/entry-bench/?width=40in")
-    page.evaluate("dispatchEvent(new Event('beforeprint'))")
+    page.wait_for_function(  # scripts start after the paint
+        "() => { dispatchEvent(new Event('beforeprint'));"
+        " return document.querySelector('.sc-address').textContent.includes('?'); }"
+    )
     page.emulate_media(media="print")
 
     assert page.locator(".sc-address").inner_text() == (
