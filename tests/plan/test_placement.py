@@ -171,6 +171,16 @@ def test_tapers_and_notches_change_the_shape():
     assert sum(piece.volume for piece in pieces) == pytest.approx((24 * 3.5 - 2 * 2 * 1) * 1.5)
 
 
+@pytest.mark.parametrize("kind", ["curve", "taper"])
+@pytest.mark.parametrize("nothing", ["length", "depth"])
+def test_work_on_an_edge_that_comes_to_nothing_takes_nothing_off(kind, nothing):
+    """As an option may have it: straight legs are a taper without a depth."""
+    work = [{"kind": kind, "where": "front edge", "length": "12 in", "depth": "2 in", nothing: "0 in"}]
+    side = {"length": "20 in", "work": work, "place": {"runs": "up", "faces": "side"}}
+
+    assert sum(piece.volume for piece in solid(fit({"side": side}))) == pytest.approx(20 * 3.5 * 1.5)
+
+
 @pytest.mark.parametrize("edge", ["front", "back"])
 @pytest.mark.parametrize(("end", "at"), [("top", 20), ("lower", 0)])
 def test_a_curve_hollows_an_edge_towards_an_end(edge, end, at):

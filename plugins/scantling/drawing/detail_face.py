@@ -12,9 +12,6 @@ from scantling.plan import FittedEnd, FittedPart, FittedWork
 
 LEFT, _TOP = 12.0, 38.0
 _LOWEST, _HIGHEST = 64.0, 132.0
-_FAR_END = re.compile(r"\b(?:top|upper|right) end\b")
-_NEAR_END = re.compile(r"\b(?:lower|bottom|left) end\b")
-"""A part lies on the page with its lower end, or its left one, to the left."""
 
 
 def inches(length: Length | None) -> float:
@@ -24,7 +21,7 @@ def inches(length: Length | None) -> float:
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A part's face laid on the page."""
+    """A part's face laid on the page, with its lower end, or its left one, to the left."""
 
     part: FittedPart
     left: float
@@ -102,12 +99,6 @@ def runs_along(work: FittedWork) -> bool:
 def is_at_end(work: FittedWork) -> bool:
     """Return whether the work is done on an end of the part, or on both."""
     return re.search(r"\bends?\b", work.work.where) is not None
-
-
-def ends_worked(work: FittedWork) -> tuple[bool, bool]:
-    """Return on which ends the work is done, left and right: on both, unless its author names one."""
-    near, far = _NEAR_END.search(work.work.where), _FAR_END.search(work.work.where)
-    return (near is not None, far is not None) if near or far else (True, True)
 
 
 def is_laid_out(work: FittedWork) -> bool:

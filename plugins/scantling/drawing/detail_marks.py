@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from scantling.drawing.detail_face import Sheet, ends_worked, inches, is_at_end, runs_along
+from scantling.drawing.detail_face import Sheet, inches, is_at_end, runs_along
 from scantling.drawing.dimension_line import across
 from scantling.drawing.lettering import text_width
 from scantling.drawing.shape import Shape
 from scantling.measure import Display
-from scantling.plan import FittedWork
+from scantling.plan import FittedWork, is_at_far_end
 
 _ROOM = 17.0
 """Room between the middles of two numbers in circles."""
@@ -18,7 +18,7 @@ def mark_at(sheet: Sheet, work: FittedWork, number: int) -> tuple[float, float]:
     kind = work.work.kind
     middle = sheet.top + sheet.width / 2
     right = sheet.left + sheet.length
-    is_far = ends_worked(work) == (False, True)
+    is_far = is_at_far_end(work)
     if runs_along(work):
         return sheet.left + sheet.length * (0.3 + 0.12 * (number % 4)), sheet.y(
             inches(work.from_end) + inches(work.width) / 2

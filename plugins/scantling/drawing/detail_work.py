@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from math import cos, pi
 
-from scantling.drawing.detail_face import Sheet, ends_worked, inches, is_at_end, runs_along
+from scantling.drawing.detail_face import Sheet, inches, is_at_end, runs_along
 from scantling.drawing.shape import Circle, Line, Polygon, Polyline, Rectangle, Shape
-from scantling.plan import FittedWork
+from scantling.measure import Length
+from scantling.plan import FittedWork, easy_line, ends_worked, is_at_far_end
 
 _CURVE_STEPS = 24
 
@@ -87,13 +87,14 @@ def _taper(sheet: Sheet, work: FittedWork) -> list[Shape]:
 
 def _curve(sheet: Sheet, work: FittedWork) -> list[Shape]:
     """Return an edge that is hollowed: as far in as it is deep at the end, and out again in an easy line."""
-    long, deep = inches(work.length) * sheet.scale or sheet.length, inches(work.depth) * sheet.upscale
     low = sheet.top + sheet.width
-    from_right = ends_worked(work) == (False, True)
+    from_right = is_at_far_end(work)
     start, way = (sheet.left + sheet.length, -1.0) if from_right else (sheet.left, 1.0)
+    long = sheet.part.length if work.length is None else work.length
+    deep = Length(0) if work.depth is None else work.depth
     line = [
-        (start + way * long * step / _CURVE_STEPS, low - deep * (1 + cos(pi * step / _CURVE_STEPS)) / 2)
-        for step in range(_CURVE_STEPS + 1)
+        (start + way * float(off) * sheet.scale, low - float(gone) * sheet.upscale)
+        for off, gone in easy_line(long.inches, deep.inches, _CURVE_STEPS)
     ]
     return [Polygon(((start, low), *line), "edge", "cutaway")]
 
@@ -115,7 +116,7 @@ def _round_holes(sheet: Sheet, work: FittedWork) -> list[Shape]:
     heights = [0.18, 0.82] if columns == 2 else [0.5]
     long = inches(sheet.part.length)
     along = [first + apart * i for i in range(count) if first + apart * i < long]
-    if ends_worked(work) == (False, True):
+    if is_at_far_end(work):
         along = [long - at for at in along]
     return [
         Circle(sheet.x(at), sheet.top + sheet.width * height, radius, "edge paper")

@@ -10,7 +10,6 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
-from math import cos, pi
 
 from scantling.drawing.body import Body, make_bodies
 from scantling.drawing.detail_words import end_words, work_words
@@ -18,7 +17,7 @@ from scantling.drawing.detail_work import hole_columns
 from scantling.drawing.shape import Circle, Line, Point, Polygon, Scene, Shape, Text
 from scantling.geometry import Solid, cross, dot, minus, unit
 from scantling.measure import Angle, Display, Length, tangent
-from scantling.plan import FittedEnd, FittedPart, FittedPlan, FittedWork
+from scantling.plan import FittedEnd, FittedPart, FittedPlan, FittedWork, easy_line
 from scantling.words import mark, say
 
 PER_INCH = 72.0
@@ -233,16 +232,11 @@ def _taper(part: FittedPart, work: FittedWork) -> tuple[list[Shape], Point]:
 
 
 def _curve(part: FittedPart, work: FittedWork) -> tuple[list[Shape], Point]:
-    """Return an easy line: as far in as `depth` at the end, out at the edge after `length`.
-
-    Half a wave of the cosine, so that it leaves both edges without a corner.
-    """
+    """Return an easy line: as far in as `depth` at the end, out at the edge after `length`."""
     wide, deep, long = _units(part.width), _units(work.depth), _units(work.length)
     low = min(long + PER_INCH, _units(part.length))
-    line = tuple(
-        (wide - deep * (1 + cos(pi * step / _CURVE_STEPS)) / 2, long * step / _CURVE_STEPS)
-        for step in range(_CURVE_STEPS + 1)
-    )
+    corners = easy_line(Fraction(long), Fraction(deep), _CURVE_STEPS)
+    line = tuple((wide - float(gone), float(off)) for off, gone in corners)
     shapes: list[Shape] = [
         Polygon(((wide, 0), *line), "", "cutaway"),
         *(Line(*start, *end, "bold") for start, end in pairwise(line)),

@@ -40,12 +40,14 @@ from scantling.plan.model import (
 from scantling.plan.offers import Offered, describe_choice, offered_choices, slug_of, write_choice
 from scantling.plan.part_forms import HARDWARE, JOIN, PART, STEP, WORK
 from scantling.plan.placement import ANCHORS, PLACE, REPEAT, Placement, Repeat
+from scantling.plan.placement_curve import easy_line
 from scantling.plan.placement_placed import Cut, Placed
 from scantling.plan.prose import Prose, Quote, read_prose
 from scantling.plan.read import letter_of, read_plan
 from scantling.plan.screws import POCKET_SCREWS, choose_fastener, wanted_length
 from scantling.plan.survey import Survey, survey_plan
 from scantling.plan.trimmings import glued_section
+from scantling.plan.work_reach import ends_worked, is_at_far_end
 
 __all__ = [
     "ANCHORS",
@@ -106,7 +108,10 @@ __all__ = [
     "banded_length",
     "choose_fastener",
     "describe_choice",
+    "easy_line",
+    "ends_worked",
     "glued_section",
+    "is_at_far_end",
     "letter_of",
     "offered_choices",
     "read_plan",

@@ -22,6 +22,7 @@ from scantling.plan.model import Erratum, Step, Use, Work
 from scantling.plan.prose import Prose
 from scantling.plan.trimmings import trimmings
 from scantling.plan.values import as_count, as_length, as_yes
+from scantling.plan.work_reach import faults_of_reach
 from scantling.shop import Shop
 from scantling.words import say
 
@@ -106,6 +107,8 @@ def _with_work(part: FittedPart, scope: Scope) -> FittedPart:
     if not part.part.work and not part.part.note:
         return part
     work = tuple(_work(part.id, work, scope) for work in part.part.work)
+    for one in work:
+        scope.faults.extend(faults_of_reach(part, one))
     return replace(part, work=work, note=scope.prose(part.part.note))
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
@@ -12,8 +11,6 @@ from scantling.plan.placement_placed import Chunks, Cut, direction
 
 _STEPS = 12
 """Straight lines in place of the curve; an even number."""
-_NEAR_END = re.compile(r"\b(?:lower|bottom|left|front) end\b")
-_FAR_END = re.compile(r"\b(?:top|upper|right|back) end\b")
 _Corner = tuple[Fraction, Fraction]
 """Of the line: how far from the part's end, and how deep the cut is there."""
 
@@ -55,15 +52,26 @@ class Edge:
         return Fraction(-1 if self.place else 1), Fraction(1 if self.end else -1)
 
 
-def is_at_far_end(where: str) -> bool:
-    """Return whether words name the top, right or back end alone: "front edge, at the top end"."""
-    return bool(_FAR_END.search(where)) and not _NEAR_END.search(where)
+def easy_line(long: Fraction, deep: Fraction, steps: int) -> tuple[_Corner, ...]:
+    """Return the corners of the line along which a curve is sawn, from the part's end to the edge.
+
+    It is half a wave of the cosine: so it leaves both edges without a corner.
+
+    Args:
+        long: along the edge, in any unit.
+        deep: into the part at its end, in the same.
+        steps: how many straight lines stand for it.
+    """
+    return tuple(
+        (long * step / steps, deep * (1 + cosine(Angle(Fraction(180 * step, steps)))) / 2)
+        for step in range(steps + 1)
+    )
 
 
 def hollowed(edge: Edge, long: Fraction, deep: Fraction) -> Chunks:
     """Return what a curve leaves: nothing is gone where it begins, all of its depth at the part's end.
 
-    The curve is half a wave. Where it bulges, what is left is one piece with the rest of the part; where
+    Where the curve bulges, what is left is one piece with the rest of the part; where
     it is hollow, a piece for each straight line.
 
     Args:
@@ -71,14 +79,9 @@ def hollowed(edge: Edge, long: Fraction, deep: Fraction) -> Chunks:
         long: along the edge, in inches.
         deep: into the part at its end, in inches.
     """
-    corners = [(long * step / _STEPS, deep * _share(step)) for step in range(_STEPS + 1)]
+    corners = easy_line(long, deep, _STEPS)
     lines = [edge.within(one, (one[1] - other[1]) / (other[0] - one[0])) for one, other in pairwise(corners)]
     half = _STEPS // 2
     offs = [off for off, _ in corners]
     hollow = ((edge.farther(offs[i]), edge.nearer(offs[i + 1]), lines[i]) for i in range(half))
     return ((edge.farther(offs[half]), *lines[half:]), *hollow)
-
-
-def _share(step: int) -> Fraction:
-    """Return how much of the depth is gone at a corner: all at the end, none where the curve begins."""
-    return (1 + cosine(Angle(Fraction(180 * step, _STEPS)))) / 2

@@ -8,8 +8,9 @@ from fractions import Fraction
 
 from scantling.plan.fitted import FittedPart, FittedWork
 from scantling.plan.placement import HIGH, LOW
-from scantling.plan.placement_curve import Edge, hollowed, is_at_far_end
+from scantling.plan.placement_curve import Edge, hollowed
 from scantling.plan.placement_placed import Chunks, Cut, direction
+from scantling.plan.work_reach import is_at_far_end
 
 _NOTHING, _ONE = Fraction(0), Fraction(1)
 
@@ -31,15 +32,19 @@ class Worked:
         return tuple(cut for work in self.part.work if work.work.kind == "taper" for cut in self._taper(work))
 
     def _taper(self, work: FittedWork) -> Iterator[Cut]:
-        if work.depth is None:
+        long, deep = self._reach(work)
+        if not (long and deep):
             return
-        long = work.length.inches if work.length is not None else self.measure(self.axes[0])
-        deep = work.depth.inches
         for axis, high in self._sides(work):
             # at the foot all of the depth is gone, at the taper's length above it nothing
             out = _ONE if high else -_ONE
             most = (self.measure(axis) if high else _NOTHING) - deep
             yield Cut(direction(self.axes[0], -deep / long, axis, out), most)
+
+    def _reach(self, work: FittedWork) -> tuple[Fraction, Fraction]:
+        """Return how long and how deep work is: without a length all along, without a depth nowhere."""
+        long = self.measure(self.axes[0]) if work.length is None else work.length.inches
+        return long, _NOTHING if work.depth is None else work.depth.inches
 
     def _sides(self, work: FittedWork) -> list[tuple[int, bool]]:
         """Return the sides that `where` names, each as its axis and whether it is the upper end."""
@@ -70,14 +75,13 @@ class Worked:
 
     def _hollowed(self, work: FittedWork) -> Iterator[Chunks]:
         """Yield what a curve leaves; at the end where it runs out all of its depth is gone."""
-        if work.depth is None:
+        long, deep = self._reach(work)
+        if not (long and deep):
             return
-        whole = self.measure(self.axes[0])
-        long = work.length.inches if work.length is not None else whole
-        end = whole if is_at_far_end(work.work.where) else _NOTHING
+        end = self.measure(self.axes[0]) if is_at_far_end(work) else _NOTHING
         for axis, high in self._sides(work)[:1]:
             edge = Edge(self.axes[0], end, axis, self.measure(axis) if high else _NOTHING)
-            yield hollowed(edge, long, work.depth.inches)
+            yield hollowed(edge, long, deep)
 
     def _beside(self, work: FittedWork) -> Iterator[Chunks]:
         """Yield what is left beside each notch: before it, after it, and behind it."""

@@ -158,6 +158,7 @@ FINDINGS: dict[str, Told] = {
     "{what} is {value}, not {expected}": "{what} ist {value}, nicht {expected}",
     "{what} has no unit": "{what} hat keine Einheit",
     "{what} comes to {shown} at this size": "{what} ergibt {shown} bei dieser Größe",
+    "{what} comes to {shown} at this size, and the part measures {whole} there": "{what} ergibt {shown} bei dieser Größe, und das Teil misst dort {whole}",
     "{what} comes to {value}, no whole number": "{what} ergibt {value}, keine ganze Zahl",
     "{what} is no angle that an end can be cut at": "{what} ist kein Winkel, in dem sich ein Ende schneiden lässt",
 }
