@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from scantling.drawing.body import Body, is_drawable, make_bodies, size_words
-from scantling.drawing.callout import find_visible
+from scantling.drawing.cover import find_visible
 from scantling.drawing.stage import Seen, look
 from scantling.geometry import CORNER, FRONT, SIDE, TOP, View
 from scantling.measure import Display, Length
