@@ -41,6 +41,7 @@ if TYPE_CHECKING:
     from scantling.pages.price_list import prices_page
     from scantling.pages.prose_link import ProseLink, prose_links
     from scantling.pages.sections import SECTIONS
+    from scantling.pages.spare_fonts import font_folder
     from scantling.pages.theme import (
         FEATURES,
         PALETTE,
@@ -95,6 +96,7 @@ __all__ = [
     "draw_card",
     "draw_card_with",
     "fault_page",
+    "font_folder",
     "gather_pages",
     "make_pages",
     "markdown_of",
@@ -150,6 +152,7 @@ _LATER = {
     "plan_pages": "all_sizes",
     "around": "around_plan",
     "sized": "photo_sizing",
+    "font_folder": "spare_fonts",
     "make_pages": "catalog",
     "fault_page": "faults",
     "Finished": "finished",

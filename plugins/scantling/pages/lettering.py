@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from functools import cache
-from pathlib import Path
 
 from PIL import ImageDraw, ImageFont
 
 from scantling.measure import NO_BREAK_SPACE
+from scantling.pages.spare_fonts import font_folder
 from scantling.pages.theme import THEME
 
 _FACES = {
@@ -33,9 +33,7 @@ def face(name: str, size: int, words: str) -> ImageFont.FreeTypeFont:
 def _face(name: str, size: int, is_own: bool) -> ImageFont.FreeTypeFont:  # noqa: FBT001 - a key of the cache
     file, weight, other = _FACES[name]
     if not is_own:
-        import matplotlib as mpl  # noqa: PLC0415 - slow to load, and few words need it
-
-        return ImageFont.truetype(Path(mpl.get_data_path(), "fonts", "ttf", other), round(size * 0.85))
+        return ImageFont.truetype(font_folder() / other, round(size * 0.85))
     path = THEME / "assets" / "scantling" / "fonts" / file
     font = ImageFont.truetype(path, size, layout_engine=ImageFont.Layout.BASIC)
     font.set_variation_by_name(weight)

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 import tempfile
-from functools import cache
 from io import BytesIO
 from pathlib import Path
 
 import typst
 from PIL import Image
+
+from scantling.pages.spare_fonts import font_folder
 
 _PAGE = (
     '#set page(width: {width}pt, height: auto, margin: 0pt, fill: none)\n#image("drawing.svg", width: 100%)'
@@ -20,14 +21,6 @@ _FACE = re.compile(rb'font-family="[^"]*"')
 """Those of a reader's machine; where none of them is, it would be lettered in a book's face."""
 
 
-@cache
-def _fonts() -> str:
-    """Return the folder with the face in which drawings are lettered, which matplotlib brings."""
-    import matplotlib as mpl  # noqa: PLC0415 - slow to load, and few builds make dots
-
-    return str(Path(mpl.get_data_path(), "fonts", "ttf"))
-
-
 def dots(svg: bytes, width: int) -> Image.Image:
     """Return a drawing as a picture that is so many dots wide, clear where nothing is drawn."""
     with tempfile.TemporaryDirectory(prefix="scantling-") as folder:
@@ -35,6 +28,11 @@ def dots(svg: bytes, width: int) -> Image.Image:
         main = Path(folder, "main.typ")
         main.write_text(_PAGE.format(width=width), "utf-8")
         made = typst.compile(
-            str(main), root=folder, format="png", ppi=72.0, ignore_system_fonts=True, font_paths=[_fonts()]
+            str(main),
+            root=folder,
+            format="png",
+            ppi=72.0,
+            ignore_system_fonts=True,
+            font_paths=[str(font_folder())],
         )
     return Image.open(BytesIO(made)).convert("RGBA")

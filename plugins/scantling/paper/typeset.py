@@ -11,6 +11,7 @@ from typing import Final
 
 import typst
 
+from scantling.pages import font_folder
 from scantling.paper.content import Sheets
 
 STANDARD: Final = "ua-1"
@@ -39,7 +40,7 @@ def _set(sheets: Sheets, folder: str, *, close: bool) -> tuple[bytes, int, float
     words = json.dumps({**sheets.data, "close": close}, ensure_ascii=False)
     Path(folder, "plan.json").write_text(words, "utf-8")
     setter = typst.Compiler(
-        f"{folder}/main.typ", root=folder, ignore_system_fonts=True, font_paths=[_fonts()]
+        f"{folder}/main.typ", root=folder, ignore_system_fonts=True, font_paths=[str(font_folder())]
     )
     pdf = setter.compile(format="pdf", pdf_standards=[STANDARD])
     if not isinstance(pdf, bytes):
@@ -51,11 +52,3 @@ def _set(sheets: Sheets, folder: str, *, close: bool) -> tuple[bytes, int, float
 @cache
 def _template() -> bytes:
     return files("scantling.paper").joinpath("plan.typ").read_bytes()
-
-
-@cache
-def _fonts() -> str:
-    """Return the folder of the fonts that matplotlib ships: letters that the book face has not."""
-    import matplotlib as mpl  # noqa: PLC0415 - slow to load, and only who prints needs its faces
-
-    return f"{mpl.get_data_path()}/fonts/ttf"
