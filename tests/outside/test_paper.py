@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from fractions import Fraction
 from itertools import pairwise
 
 import mpmath
@@ -10,6 +11,7 @@ import pdfplumber
 import pypdf
 import pytest
 
+from scantling.plan import easy_line
 from tests.outside.sources import checked
 from tests.paper.test_typeset import printed
 from tests.support.workshop import bench_data
@@ -81,3 +83,11 @@ def test_a_mitre_leans_on_paper_as_its_tangent_says(drawn):
     sizes = [(line["width"], line["height"]) for line in lines]
 
     assert any(size == pytest.approx((WIDE * PER_INCH, run), abs=0.02) for size in sizes)
+
+
+@checked(quantity="full-size", document=MPMATH, place="cos", kind="library")
+def test_a_curve_is_half_a_wave():
+    """All of its depth is gone at the end, none where it meets the edge, between them as the cosine falls."""
+    for step, (off, gone) in enumerate(easy_line(Fraction(15), Fraction(4), 24)):
+        assert off == Fraction(15 * step, 24)
+        assert float(gone) == pytest.approx(float(2 * (1 + mpmath.cos(mpmath.pi * step / 24))), abs=1e-11)
